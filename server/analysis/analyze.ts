@@ -1,0 +1,77 @@
+import { type Assembly, assemble, type Unchecked } from '../assembly/assemble.ts';
+import type { GapLoop, PairLoop, SeatLoop, WidthLoop } from '../assembly/loop.ts';
+import { resolveVariants } from '../assembly/variants.ts';
+import type { SpecDocument } from '../spec/document.ts';
+import type { Workshop } from '../spec/model.ts';
+import { close, type LoopAnalysis, type StatisticsRules } from './close.ts';
+import { type ResolvedLimits, resolveLimits } from './limits.ts';
+import { mergeWorkshops } from './merge-workshops.ts';
+import { uncheckedOf } from './unchecked.ts';
+
+/** One variant worked out. The hub as written comes first, its name is null. */
+export interface VariantAnalysis {
+  readonly name: string | null;
+  readonly assembly: Assembly;
+  readonly width: LoopAnalysis<WidthLoop>;
+  readonly pairs: readonly LoopAnalysis<PairLoop>[];
+  readonly seats: readonly LoopAnalysis<SeatLoop>[];
+  readonly gaps: readonly LoopAnalysis<GapLoop>[];
+  readonly unchecked: readonly Unchecked[];
+}
+
+/** A reference from this file to another, as far as it could be followed. */
+export interface FollowedReference {
+  readonly path: readonly (string | number)[];
+  readonly written: string;
+  readonly state:
+    | { readonly kind: 'found'; readonly file: string; readonly document: SpecDocument }
+    | { readonly kind: 'not-found'; readonly near: readonly string[] }
+    | { readonly kind: 'outside-workspace' }
+    | { readonly kind: 'circular'; readonly through: readonly string[] }
+    | { readonly kind: 'wrong-kind'; readonly wanted: 'hub' };
+}
+
+/** What stands around a file: its workshop and the files it names. */
+export interface Surroundings {
+  /** Workshop files beside and above, nearest first. */
+  readonly workshops: readonly { readonly file: string; readonly document: SpecDocument }[];
+  readonly references: readonly FollowedReference[];
+}
+
+/** Everything that is known of one file; immutable. Every feature reads this and nothing else. */
+export interface Analysis {
+  readonly spec: SpecDocument;
+  readonly workshop: Workshop | null;
+  readonly surroundings: Surroundings;
+  readonly limits: ResolvedLimits;
+  /** Empty for a file that is no hub. */
+  readonly variants: readonly VariantAnalysis[];
+}
+
+const statistics: StatisticsRules = { builds: 20_000, seed: 1 };
+
+/** Works a file out: each variant is assembled and its loops are closed. Never throws on what a user wrote. */
+export function analyze(spec: SpecDocument, surroundings: Surroundings): Analysis {
+  const around = surroundings.workshops.flatMap(({ document }) => document.workshop ?? []);
+  const workshop = mergeWorkshops(spec.workshop ? [spec.workshop, ...around] : around);
+  const limits = resolveLimits(workshop);
+  const variants = spec.hub ? resolveVariants(spec.hub) : [];
+  return {
+    spec,
+    workshop,
+    surroundings,
+    limits,
+    variants: variants.map((hub) => {
+      const assembly = assemble(hub, workshop, {
+        measuring: limits.value('measuring'),
+        widthTolerance: limits.value('width-tolerance'),
+      });
+      const width = close(assembly.width, statistics);
+      const pairs = assembly.pairs.map((loop) => close(loop, statistics));
+      const seats = assembly.seats.map((loop) => close(loop, statistics));
+      const gaps = assembly.gaps.map((loop) => close(loop, statistics));
+      const worked = { name: hub.name, assembly, width, pairs, seats, gaps };
+      return { ...worked, unchecked: uncheckedOf(worked) };
+    }),
+  };
+}

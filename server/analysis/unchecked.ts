@@ -1,0 +1,32 @@
+import type { Unchecked } from '../assembly/assemble.ts';
+import type { Loop } from '../assembly/loop.ts';
+import type { LoopAnalysis } from './close.ts';
+import type { VariantAnalysis } from './analyze.ts';
+
+/** What could not be worked out, each with the dimension it would take. */
+export function uncheckedOf(variant: Omit<VariantAnalysis, 'unchecked'>): readonly Unchecked[] {
+  const { assembly } = variant;
+  const list: Unchecked[] = [
+    ...missingOf('clamped width', variant.width),
+    ...variant.pairs.flatMap((pair) => missingOf(`distance between ${pair.loop.bearings.join(' and ')}`, pair)),
+    ...variant.seats.flatMap((seat) => missingOf(`depth of ${seat.loop.seat}`, seat)),
+    ...variant.gaps.flatMap((gap) => missingOf(`gap between ${gap.loop.between.join(' and ')}`, gap)),
+  ];
+  const locatedBearings = new Set(
+    variant.pairs.filter((pair) => pair.loop.located === 'shoulders').flatMap((pair) => pair.loop.bearings),
+  );
+  for (const { part, address } of assembly.bearings) {
+    if (locatedBearings.has(address) && !part.values['face-offset']) {
+      list.push({ what: `faces of ${address}: taken as flush`, missing: `face-offset of ${address}`, path: part.path });
+    }
+  }
+  const hasBearings = assembly.bearings.length > 0;
+  if (hasBearings && !assembly.hub.shell && !assembly.bearings.some(({ part }) => part.values.seat)) {
+    list.push({ what: 'seats and the distance between the bearings', missing: 'shell', path: [] });
+  }
+  return list;
+}
+
+function missingOf(what: string, analysis: LoopAnalysis<Loop>): readonly Unchecked[] {
+  return analysis.loop.missing.map(({ address, key, path }) => ({ what, missing: `${key} of ${address}`, path }));
+}

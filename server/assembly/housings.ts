@@ -1,0 +1,98 @@
+import type { Housing, HousingName, Seat, Side } from '../spec/model.ts';
+import type { LinePart } from './line.ts';
+import { type LoopTerm, type TermOrMissing, termOf } from './loop.ts';
+import { type SettlingRules, settle } from './settle.ts';
+
+/** A seat with the bearings that stand in it, left to right. */
+export interface FilledSeat {
+  readonly seat: Seat;
+  readonly address: string;
+  readonly housing: HousingName;
+  /** The side its bearings are pressed in from. */
+  readonly from: Side;
+  readonly fromAssumed: boolean;
+  readonly stop: 'shoulder' | 'spacer' | 'ring';
+  readonly bearings: readonly LinePart[];
+  /** The bearing that touches the stop. */
+  readonly contact: LinePart | null;
+}
+
+export interface FilledHousing {
+  readonly housing: Housing;
+  readonly seats: readonly FilledSeat[];
+  /** Nominal end faces along the axle, mm; null where the dimensions do not tell. */
+  readonly ends: { readonly left: number | null; readonly right: number | null };
+}
+
+/** Puts the bearings of the line into the seats of a housing. */
+export function fillHousing(housing: Housing, line: readonly LinePart[], rules: SettlingRules): FilledHousing {
+  const seats = housing.seats.map((seat, index) => fillSeat(housing, seat, index, line));
+  return { housing, seats, ends: endFaces(housing, seats, rules) };
+}
+
+function fillSeat(housing: Housing, seat: Seat, index: number, line: readonly LinePart[]): FilledSeat {
+  const written = seat.values.from?.value;
+  const from = written ?? nearerSide(seat, index, housing.seats.length);
+  const bearings = line.filter(({ part }) => part.kind === 'bearing' && part.values.seat?.value === seat.address);
+  const contact = (from === 'left' ? bearings.at(-1) : bearings[0]) ?? null;
+  return {
+    seat,
+    address: seat.address,
+    housing: housing.name,
+    from,
+    fromAssumed: written === undefined,
+    stop: seat.values.stop?.value ?? 'shoulder',
+    bearings,
+    contact,
+  };
+}
+
+/** A seat without `from` is pressed in from the side it is nearer to: by its name, else by its order. */
+function nearerSide(seat: Seat, index: number, count: number): Side {
+  if (seat.name === 'left' || seat.name === 'right') return seat.name;
+  return index < count / 2 ? 'left' : 'right';
+}
+
+/** A dimension of a housing as a term of a loop. */
+export function housingTerm(
+  housing: Housing,
+  key: 'between-shoulders' | 'length' | 'gap',
+  rules: SettlingRules,
+  sign: 1 | -1 = 1,
+): TermOrMissing {
+  const placed = housing.values[key];
+  return termOf(placed, placed ? settle(placed, rules) : null, { address: `${housing.name}.${key}`, key, path: housing.path }, sign);
+}
+
+/** The depth of a seat as a term of a loop. */
+export function depthTerm(filled: FilledSeat, rules: SettlingRules, sign: 1 | -1 = 1): TermOrMissing {
+  const placed = filled.seat.values.depth;
+  const at = { address: filled.address, key: 'depth', path: filled.seat.path };
+  return termOf(placed, placed ? settle(placed, rules) : null, at, sign);
+}
+
+/** Nominal place of the stop a seat's contact bearing touches, mm from the left dropout face. */
+export function stopFace(filled: FilledSeat): number | null {
+  const at = filled.contact?.at;
+  if (!at) return null;
+  return filled.from === 'left' ? at.right : at.left;
+}
+
+function endFaces(housing: Housing, seats: readonly FilledSeat[], rules: SettlingRules): FilledHousing['ends'] {
+  const end = (side: Side): number | null => {
+    const filled = seats.find((seat) => seat.from === side && seat.contact);
+    const stop = filled ? stopFace(filled) : null;
+    const depth = filled ? depthTerm(filled, rules) : null;
+    if (stop === null || !depth || !('settled' in depth)) return null;
+    return side === 'left' ? stop - nominal(depth) : stop + nominal(depth);
+  };
+  const [left, right] = [end('left'), end('right')];
+  const length = housingTerm(housing, 'length', rules);
+  if (!('settled' in length)) return { left, right };
+  return {
+    left: left ?? (right === null ? null : right - nominal(length)),
+    right: right ?? (left === null ? null : left + nominal(length)),
+  };
+}
+
+const nominal = (item: LoopTerm): number => item.settled.drawn.nominal;

@@ -1,0 +1,59 @@
+import type { Dimension, StackPart } from '../spec/model.ts';
+import type { Placed } from '../spec/place.ts';
+import type { StackBearing } from './bearings.ts';
+import { type LoopTerm, type TermOrMissing, term } from './loop.ts';
+import { type Settled, type SettlingRules, meanOf, settle } from './settle.ts';
+
+/** A part of the clamped line with what it adds to it. */
+export interface LinePart {
+  readonly part: StackPart;
+  readonly address: string;
+  readonly bearing: StackBearing | null;
+  /** Its length along the axle, or what is missing to know it. */
+  readonly length: TermOrMissing;
+  /** Nominal left and right face from the left dropout face, mm; null behind a part of unknown length. */
+  readonly at: { readonly left: number; readonly right: number } | null;
+}
+
+/** Places the parts of the stack one after the other from the left dropout face. */
+export function placeLine(
+  stack: readonly StackPart[],
+  bearings: ReadonlyMap<StackPart, StackBearing>,
+  rules: SettlingRules,
+): readonly LinePart[] {
+  let face: number | null = 0;
+  return stack.map((part) => {
+    const bearing = bearings.get(part) ?? null;
+    const length = lengthTerm(part, bearing, rules);
+    const left: number | null = face;
+    face = left === null || !('settled' in length) ? null : left + nominalOf(length);
+    return { part, address: part.address, bearing, length, at: left === null || face === null ? null : { left, right: face } };
+  });
+}
+
+/** What a part adds to the clamped line: a bearing its inner ring, anything else its length times its count. */
+function lengthTerm(part: StackPart, bearing: StackBearing | null, rules: SettlingRules): TermOrMissing {
+  if (part.kind === 'bearing') {
+    const width = bearing?.innerWidth;
+    const key = part.values['inner-width'] ? 'inner-width' : part.values.width ? 'width' : 'code';
+    return width ? term(part.address, key, 1, width) : { address: part.address, key: 'code', path: part.path };
+  }
+  const { length, count } = part.values;
+  if (!length) return { address: part.address, key: 'length', path: part.path };
+  return term(part.address, 'length', 1, settle(length, rules), count?.value ?? 1);
+}
+
+/** Nominal contribution of a term as drawn, mm. */
+export function nominalOf(item: LoopTerm): number {
+  return item.sign * item.count * item.settled.drawn.nominal;
+}
+
+/** Mean contribution of a term as drawn, mm. */
+export function meanContribution(item: LoopTerm): number {
+  return item.sign * item.count * meanOf(item.settled.drawn);
+}
+
+/** Settles an optional dimension. */
+export function settleMaybe(placed: Placed<Dimension> | undefined, rules: SettlingRules): Settled | null {
+  return placed ? settle(placed, rules) : null;
+}

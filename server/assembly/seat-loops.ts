@@ -1,0 +1,48 @@
+import { depthTerm, type FilledHousing, type FilledSeat } from './housings.ts';
+import { type GapLoop, gather, type SeatLoop, term, type TermOrMissing } from './loop.ts';
+import { settle, type SettlingRules } from './settle.ts';
+
+/** Depth of each filled seat against the outer rings in it. */
+export function seatLoops(filled: FilledHousing, rules: SettlingRules): readonly SeatLoop[] {
+  return filled.seats
+    .filter((seat) => seat.bearings.length > 0 && seat.seat.values.depth)
+    .map((seat) => ({
+      kind: 'seat',
+      seat: seat.address,
+      bearings: seat.bearings.map((part) => part.address),
+      wanted: null,
+      ...gather([depthTerm(seat, rules), ...ringTerms(seat)]),
+    }));
+}
+
+/**
+ * The room a retaining ring has between the wall of its groove and the bearing.
+ *
+ *   end face │←── groove-from-face ──→│ring│ room │ bearing │ stop
+ *            │←──────────────── depth ───────────────────→│
+ *
+ * On the blind side the ring is the stop itself and no room is left over.
+ */
+export function retainingRingLoops(filled: FilledHousing, rules: SettlingRules): readonly GapLoop[] {
+  return filled.seats.flatMap((seat): readonly GapLoop[] => {
+    const ring = seat.seat.ring;
+    if (!ring || ring.values.side?.value === 'blind' || seat.bearings.length === 0) return [];
+    const items: TermOrMissing[] = [depthTerm(seat, rules), ...ringTerms(seat)];
+    for (const key of ['groove-from-face', 'thickness'] as const) {
+      const placed = ring.values[key];
+      const address = `${seat.address}.retaining-ring`;
+      items.push(placed ? term(address, key, -1, settle(placed, rules)) : { address, key, path: ring.path });
+    }
+    const outermost = seat.from === 'left' ? seat.bearings[0] : seat.bearings.at(-1);
+    const between = [`${seat.address}.retaining-ring`, outermost?.address ?? seat.address] as const;
+    return [{ kind: 'gap', role: 'retaining-ring', between, wanted: null, ...gather(items) }];
+  });
+}
+
+function ringTerms(seat: FilledSeat): readonly TermOrMissing[] {
+  return seat.bearings.map((part) => {
+    const width = part.bearing?.outerWidth;
+    const key = part.part.values.width ? 'width' : 'code';
+    return width ? term(part.address, key, -1, width) : { address: part.address, key, path: part.part.path };
+  });
+}
