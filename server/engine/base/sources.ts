@@ -29,6 +29,15 @@ export const sources = {
   'din-471': { title: 'DIN 471, retaining rings for shafts, normal type', kind: 'standard' },
   'din-472': { title: 'DIN 472, retaining rings for bores, normal type', kind: 'standard' },
 
+  'fasteners-data': {
+    title: 'Open fastener dimension data of a CAD workbench (DIN 471, DIN 472 tables), LGPL 2.1',
+    kind: 'catalogue',
+  },
+
+  'iso-76': {
+    title: 'ISO 76:2006 (GOST 18854-2013), static load ratings of rolling bearings',
+    kind: 'standard',
+  },
   // Bearing catalogues: fits, materials, mounting
   'nsk-e1102e': { title: 'NSK, Rolling Bearings, CAT. No. E1102e', kind: 'catalogue' },
   'ntn-2203e': { title: 'NTN, Ball and Roller Bearings, CAT. No. 2203/E', kind: 'catalogue' },
@@ -58,6 +67,60 @@ export const sources = {
     title:
       'G. Marsaglia, T. A. Bray, A Convenient Method for Generating Normal Variables, SIAM Review 6 (1964)',
     kind: 'paper',
+  },
+
+  // Bearings: dimensions, tolerances, clearance, designations
+  'iso-15': {
+    title:
+      'ISO 15 general plan of boundary dimensions, read as GOST 3478-79 tables 1 to 7 and NSK CAT. No. E1102e Table 7.1',
+    kind: 'standard',
+  },
+  'iso-492': {
+    title: 'ISO 492:2002, read as GOST 520-2011 tables 1 to 8 and NSK CAT. No. E1102e Table 8.2',
+    kind: 'standard',
+  },
+  'iso-5753-1': {
+    title: 'ISO 5753-1, read as GOST 24810-2013 Table 2 and NSK CAT. No. E1102e Table 9.9',
+    kind: 'standard',
+  },
+  'iso-582': {
+    title: 'ISO 582 chamfer limits, read as NSK CAT. No. E1102e Tables 8.9.1 and 11.2',
+    kind: 'standard',
+  },
+  'nke-2018': { title: 'NKE, General Catalogue 2018', kind: 'catalogue' },
+  'zen-2012': { title: 'ZEN, Standard Catalogue V.10/12', kind: 'catalogue' },
+  'nmb-ball': { title: 'NMB Minebea, ball bearing catalogue', kind: 'catalogue' },
+  'cx-part-7': { title: 'CX, production programme, Part VII', kind: 'catalogue' },
+  'fbj-ru': { title: 'FBJ, bearings catalogue (Russian edition)', kind: 'catalogue' },
+  'koyo-ru': { title: 'KOYO, general catalogue, standard bearings (Russian edition)', kind: 'catalogue' },
+  'koyo-203e': { title: 'KOYO, popular sizes, CAT. No. 203E-1 (1997)', kind: 'catalogue' },
+  'balls-from-ratings': {
+    title:
+      'ball size and count worked back from the dynamic rating, static rating and f0 factor printed by one maker (NSK CAT. No. E1102e), which they give again within 1.4 %',
+    kind: 'estimate',
+  },
+
+  // Materials
+  'aluminium-typical': {
+    title: 'Aluminum Association typical properties of 6061-T6, as printed on data sheets',
+    kind: 'catalogue',
+  },
+  'stainless-304-sheet': { title: 'AISI type 304 data sheet, annealed bar', kind: 'catalogue' },
+  'mechanics-course': {
+    title: 'Multimedia Engineering Mechanics, appendix Material Properties (open course book, US units)',
+    kind: 'textbook',
+  },
+  'mechanics-appendix': {
+    title: 'Mechanics of materials, appendix C Material Properties (open course text)',
+    kind: 'textbook',
+  },
+  'aerospace-course': {
+    title: 'Introduction to Aerospace Structures and Materials, table 1 (open university course)',
+    kind: 'textbook',
+  },
+  'design-class-tables': {
+    title: 'Mechanical engineering design class, table of ferrous metals: 4130 normalised (open course page)',
+    kind: 'textbook',
   },
 
   // Facts without a document
