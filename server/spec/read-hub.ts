@@ -1,0 +1,72 @@
+import { isSeq } from 'yaml';
+import type { SpecDocument } from './document.ts';
+import { duplicateNames } from './duplicate-names.ts';
+import type { BesidePart, DutyValues, Hub, HubValues, StackPart } from './model.ts';
+import { parseYaml } from './parse-yaml.ts';
+import { readBeside } from './read-beside.ts';
+import { readAxle, readClamp } from './read-clamp.ts';
+import { readHousing } from './read-housing.ts';
+import { readPart } from './read-part.ts';
+import { listOf, readVariants } from './read-variant.ts';
+import {
+  type Entry,
+  entriesOf,
+  type Reader,
+  readEntries,
+  readSection,
+  sectionMap,
+} from './section-reader.ts';
+import { specDocument } from './spec-document.ts';
+import { asMap } from './yaml-text.ts';
+
+/** Reads a hub file: what could be read, and the problems met. Never throws. */
+export function readHub(text: string): SpecDocument {
+  const yaml = parseYaml(text, 'hub');
+  const reader: Reader = { yaml, problems: [...yaml.problems] };
+  const root = asMap(yaml.root);
+  const hub = root ? hubOf(reader, entriesOf(reader, root, []), root) : null;
+  return specDocument('hub', reader, { hub });
+}
+
+function hubOf(reader: Reader, entries: readonly Entry[], root: NonNullable<ReturnType<typeof asMap>>): Hub {
+  const values = readEntries<HubValues>(reader, entries, root, [], 'hub');
+  const at = (key: string): Entry | null => entries.find((entry) => entry.key === key) ?? null;
+  const part = <T>(key: string, read: (entry: Entry) => T | null): T | null => {
+    const entry = at(key);
+    return entry ? read(entry) : null;
+  };
+  const stack = part('stack', (entry) => readStack(reader, entry)) ?? [];
+  const beside = part('beside', (entry) => readAllBeside(reader, entry)) ?? [];
+  duplicateNames(reader, [...stack, ...beside]);
+  return {
+    path: [],
+    values,
+    stack,
+    beside,
+    shell: part('shell', (entry) => readHousing(reader, entry, 'shell', ['shell'])),
+    freehub: part('freehub', (entry) => readHousing(reader, entry, 'freehub', ['freehub'])),
+    axle: part('axle', (entry) => readAxle(reader, entry, ['axle'])),
+    clamp: part('clamp', (entry) => readClamp(reader, entry, ['clamp'])),
+    duty: part('duty', (entry) => {
+      const { map, ok } = sectionMap(
+        reader,
+        entry,
+        ['duty'],
+        'keys of its own, such as { use: gravel, rider: 95 kg }',
+      );
+      return ok ? { path: ['duty'], values: readSection<DutyValues>(reader, map, ['duty'], 'duty') } : null;
+    }),
+    variants: part('variants', (entry) => readVariants(reader, entry, ['variants'])) ?? [],
+  };
+}
+
+function readStack(reader: Reader, entry: Entry): StackPart[] {
+  if (!isSeq(entry.value)) listOf(reader, entry, ['stack'], '- end-cap: left');
+  const items = isSeq(entry.value) ? entry.value.items : [];
+  return items.flatMap((node, i) => readPart(reader, node, ['stack', i]) ?? []);
+}
+
+function readAllBeside(reader: Reader, entry: Entry): BesidePart[] {
+  const items = listOf(reader, entry, ['beside'], '- seal: left');
+  return items.flatMap((node, i) => readBeside(reader, node, ['beside', i]) ?? []);
+}

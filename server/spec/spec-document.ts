@@ -1,0 +1,25 @@
+import { readAllowances } from './allowance.ts';
+import type { SpecDocument, SpecKind } from './document.ts';
+import type { Hub, Wheel, Workshop } from './model.ts';
+import { placesOf } from './places.ts';
+import type { Reader } from './section-reader.ts';
+
+/** What every reader hands on: the model, the problems in the order of the text, and the places. */
+export function specDocument(
+  kind: SpecKind,
+  reader: Reader,
+  model: { readonly hub?: Hub | null; readonly wheel?: Wheel | null; readonly workshop?: Workshop | null },
+): SpecDocument {
+  const { yaml } = reader;
+  const allowances = readAllowances(reader);
+  return {
+    kind,
+    text: yaml.text,
+    hub: model.hub ?? null,
+    wheel: model.wheel ?? null,
+    workshop: model.workshop ?? null,
+    problems: reader.problems.toSorted((a, b) => a.span.start - b.span.start),
+    allowances,
+    ...placesOf(yaml),
+  };
+}
