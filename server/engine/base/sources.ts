@@ -63,6 +63,10 @@ export const sources = {
     title: 'G. Steele, D. Lea, C. Flood, Fast Splittable Pseudorandom Number Generators, OOPSLA 2014',
     kind: 'paper',
   },
+  'abramowitz-stegun': {
+    title: 'M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions (1964), chapters 7 and 26',
+    kind: 'textbook',
+  },
   'marsaglia-polar': {
     title:
       'G. Marsaglia, T. A. Bray, A Convenient Method for Generating Normal Variables, SIAM Review 6 (1964)',

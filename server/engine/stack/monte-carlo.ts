@@ -85,15 +85,19 @@ function spread(terms: readonly Term[]): { mean: number; parts: number[] } {
 }
 
 /**
- * The deviation of each build from the mean, mm. Part number k always draws column k, so a loop keeps its
- * share while an unrelated part of the text changes.
+ * The deviation of each build from the mean, mm. The k-th part that varies always draws column k, so a loop
+ * keeps its share while an unrelated part of the text changes.
  */
 function build(parts: readonly number[], { builds = BUILDS, seed = SEED }: Builds): Float64Array {
   const lengths = new Float64Array(builds);
-  for (let k = 0; k < parts.length; k++) {
-    const sigma = parts[k] as number;
-    const draws = column(k, builds, seed);
-    for (let i = 0; i < builds; i++) lengths[i] = (lengths[i] as number) + sigma * (draws[i] as number);
+  // Two columns at a time halve the passes over the result, which is most of the time this takes.
+  for (let k = 0; k < parts.length; k += 2) {
+    const [a, b] = [parts[k] as number, parts[k + 1] ?? 0];
+    const first = column(k, builds, seed);
+    const second = b > 0 ? column(k + 1, builds, seed) : first;
+    for (let i = 0; i < builds; i++) {
+      lengths[i] = (lengths[i] as number) + a * (first[i] as number) + b * (second[i] as number);
+    }
   }
   return lengths;
 }

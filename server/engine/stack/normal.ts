@@ -15,7 +15,7 @@ export function normalOutside(mean: number, sigma: number, limits: readonly [num
 
 /**
  * Complementary error function. Near zero the power series of erf, beyond it the continued fraction of erfc
- * (both classic; Abramowitz and Stegun 7.1.5 and 7.1.14), each summed until it stops changing.
+ * (source `abramowitz-stegun`, 7.1.5 and 7.1.14), each summed until it stops changing.
  */
 export function erfc(x: number): number {
   if (Number.isNaN(x)) return Number.NaN;
