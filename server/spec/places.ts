@@ -1,4 +1,5 @@
 import { isMap, isScalar, isSeq, type Node, type Pair } from 'yaml';
+import { commaValue } from './comma-value.ts';
 import type { SpanPart } from './document.ts';
 import type { Span, SpecPath } from './place.ts';
 import { isEmpty, keyOf, nodeSpan, pairOf, type YamlText } from './yaml-text.ts';
@@ -11,42 +12,44 @@ export interface Places {
 }
 
 /** What stands at a path: a pair of a mapping, or an item of a list. */
-interface Found {
+export interface Found {
   readonly pair: Pair<unknown, unknown> | null;
   readonly node: unknown;
+  /** The mapping or list it stands in. */
+  readonly parent: unknown;
 }
 
 export function placesOf(yaml: YamlText): Places {
   return {
     span: (path, part = 'value') => spanAt(yaml, path, part),
-    has: (path) => find(yaml, path).left === 0,
+    has: (path) => findPath(yaml, path).left === 0,
     pathAt: (offset) => pathAt(yaml, offset),
   };
 }
 
 /** The deepest thing written on the way to the path, and how many steps were left. */
-function find(yaml: YamlText, path: SpecPath): { readonly found: Found; readonly left: number } {
-  let found: Found = { pair: null, node: yaml.root };
+export function findPath(yaml: YamlText, path: SpecPath): { readonly found: Found; readonly left: number } {
+  let found: Found = { pair: null, node: yaml.root, parent: null };
   for (let i = 0; i < path.length; i++) {
     const step = path[i];
     const node = found.node;
     if (isMap(node)) {
       const pair = pairOf(node, String(step));
       if (!pair) return { found, left: path.length - i };
-      found = { pair, node: pair.value };
+      found = { pair, node: pair.value, parent: node };
     } else if (isSeq(node) && typeof step === 'number') {
       const item = node.items[step];
       if (item === undefined) return { found, left: path.length - i };
-      found = { pair: null, node: item };
+      found = { pair: null, node: item, parent: node };
     } else return { found, left: path.length - i };
   }
   return { found, left: 0 };
 }
 
 function spanAt(yaml: YamlText, path: SpecPath, part: SpanPart): Span {
-  const { found, left } = find(yaml, path);
+  const { found, left } = findPath(yaml, path);
   if (left === 0 && part === 'value' && !isEmpty(found.node)) {
-    const span = nodeSpan(yaml, found.node);
+    const span = valueSpan(yaml, found);
     if (span && !hasBreak(yaml.text, span)) return span;
     if (span && isScalar(found.node)) return firstLine(yaml.text, span);
   }
@@ -59,6 +62,14 @@ function spanAt(yaml: YamlText, path: SpecPath, part: SpanPart): Span {
     }
   }
   return headSpan(yaml, found);
+}
+
+/** A value, with the figures after a decimal comma in braces. */
+function valueSpan(yaml: YamlText, found: Found): Span | null {
+  const span = nodeSpan(yaml, found.node);
+  if (!span || yaml.text[span.end] !== ',' || !isMap(found.parent) || !found.pair) return span;
+  const comma = commaValue(yaml, found.parent, found.parent.items.indexOf(found.pair));
+  return comma ? { start: span.start, end: comma.end } : span;
 }
 
 /** A key; for an item of a list its first key with what stands beside it. */
@@ -102,7 +113,7 @@ function firstLine(text: string, span: Span): Span {
 }
 
 /** The end without trailing blanks, line breaks and comment lines. */
-function trimmedEnd(text: string, span: Span): number {
+export function trimmedEnd(text: string, span: Span): number {
   const slice = text.slice(span.start, span.end);
   return span.start + slice.replace(/(?:\s|(?<=\n)[ \t]*#[^\n]*)+$/, '').length;
 }

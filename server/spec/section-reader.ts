@@ -1,4 +1,5 @@
 import { isAlias, isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
+import { commaValue } from './comma-value.ts';
 import { makeProblem, replaceFix } from './make-problem.ts';
 import { missingKey } from './missing-key.ts';
 import type { Fields, Placed, Span, SpecPath } from './place.ts';
@@ -48,9 +49,9 @@ export function entriesOf(reader: Reader, map: YAMLMap<unknown, unknown>, path: 
     const key = pair ? keyOf(pair) : null;
     if (!pair || key === null || (key === '' && isEmpty(pair.value))) continue;
     const entry = entryOf(reader, pair, key);
-    const joined = map.flow ? commaParts(reader, map, i) : 0;
-    const whole = joined === 0 ? entry : joinParts(reader, entry, map.items[i + joined]);
-    i += joined;
+    const comma = commaValue(reader.yaml, map, i);
+    const whole = comma ? joined(reader, entry, comma.end) : entry;
+    i += comma?.count ?? 0;
     const first = seen.get(key);
     if (first) {
       reader.problems.push(duplicateKey(reader, whole, first, path));
@@ -81,26 +82,8 @@ function entryOf(reader: Reader, pair: Pair<unknown, unknown>, key: string): Ent
   };
 }
 
-/** In braces `14,03` is cut at its comma: how many of the following keys are really parts of the value. */
-function commaParts(reader: Reader, map: YAMLMap<unknown, unknown>, index: number): number {
-  let count = 0;
-  for (;;) {
-    const last = map.items[index + count];
-    const next = map.items[index + count + 1];
-    const key = next ? keyOf(next) : null;
-    if (!last || !next || key === null || !/^\d/.test(key) || !isEmpty(next.value)) return count;
-    const end = nodeSpan(reader.yaml, count === 0 ? last.value : last.key)?.end;
-    const start = nodeSpan(reader.yaml, next.key)?.start;
-    const { text } = reader.yaml;
-    if (end === undefined || start !== end + 1 || text[end] !== ',' || !/\d/.test(text[end - 1] ?? ''))
-      return count;
-    count++;
-  }
-}
-
-function joinParts(reader: Reader, entry: Entry, last: Pair<unknown, unknown> | undefined): Entry {
+function joined(reader: Reader, entry: Entry, end: number): Entry {
   const start = entry.valueSpan?.start ?? entry.keySpan.end;
-  const end = nodeSpan(reader.yaml, last?.key)?.end ?? start;
   return {
     key: entry.key,
     keySpan: entry.keySpan,

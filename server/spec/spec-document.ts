@@ -3,6 +3,14 @@ import type { SpecDocument, SpecKind } from './document.ts';
 import type { Hub, Wheel, Workshop } from './model.ts';
 import { placesOf } from './places.ts';
 import type { Reader } from './section-reader.ts';
+import type { YamlText } from './yaml-text.ts';
+
+/** The tree behind a document, for edits; a document is plain to everybody else. */
+const trees = new WeakMap<SpecDocument, YamlText>();
+
+export function treeOf(document: SpecDocument): YamlText | null {
+  return trees.get(document) ?? null;
+}
 
 /** What every reader hands on: the model, the problems in the order of the text, and the places. */
 export function specDocument(
@@ -12,7 +20,7 @@ export function specDocument(
 ): SpecDocument {
   const { yaml } = reader;
   const allowances = readAllowances(reader);
-  return {
+  const document: SpecDocument = {
     kind,
     text: yaml.text,
     hub: model.hub ?? null,
@@ -22,4 +30,6 @@ export function specDocument(
     allowances,
     ...placesOf(yaml),
   };
+  trees.set(document, yaml);
+  return document;
 }
