@@ -65,6 +65,7 @@ export function analyze(spec: SpecDocument, surroundings: Surroundings): Analysi
       const assembly = assemble(hub, workshop, {
         measuring: limits.value('measuring'),
         widthTolerance: limits.value('width-tolerance'),
+        runningGap: limits.value('running-gap'),
       });
       const width = close(assembly.width, statistics);
       const pairs = assembly.pairs.map((loop) => close(loop, statistics));

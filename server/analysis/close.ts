@@ -1,7 +1,7 @@
-import { closeLoop, type LoopResult, type Term } from '../engine/stack/loop.ts';
-import { shareOutside } from '../engine/stack/monte-carlo.ts';
 import type { Loop, LoopTerm } from '../assembly/loop.ts';
 import { asBuilt } from '../assembly/settle.ts';
+import { closeLoop, type LoopResult, type Term } from '../engine/stack/loop.ts';
+import { shareOutside } from '../engine/stack/monte-carlo.ts';
 
 /** A loop worked out one way: as drawn, or as built. */
 export interface Closed extends LoopResult {

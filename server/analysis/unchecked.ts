@@ -1,14 +1,16 @@
 import type { Unchecked } from '../assembly/assemble.ts';
 import type { Loop } from '../assembly/loop.ts';
-import type { LoopAnalysis } from './close.ts';
 import type { VariantAnalysis } from './analyze.ts';
+import type { LoopAnalysis } from './close.ts';
 
 /** What could not be worked out, each with the dimension it would take. */
 export function uncheckedOf(variant: Omit<VariantAnalysis, 'unchecked'>): readonly Unchecked[] {
   const { assembly } = variant;
   const list: Unchecked[] = [
     ...missingOf('clamped width', variant.width),
-    ...variant.pairs.flatMap((pair) => missingOf(`distance between ${pair.loop.bearings.join(' and ')}`, pair)),
+    ...variant.pairs.flatMap((pair) =>
+      missingOf(`distance between ${pair.loop.bearings.join(' and ')}`, pair),
+    ),
     ...variant.seats.flatMap((seat) => missingOf(`depth of ${seat.loop.seat}`, seat)),
     ...variant.gaps.flatMap((gap) => missingOf(`gap between ${gap.loop.between.join(' and ')}`, gap)),
   ];
@@ -17,7 +19,11 @@ export function uncheckedOf(variant: Omit<VariantAnalysis, 'unchecked'>): readon
   );
   for (const { part, address } of assembly.bearings) {
     if (locatedBearings.has(address) && !part.values['face-offset']) {
-      list.push({ what: `faces of ${address}: taken as flush`, missing: `face-offset of ${address}`, path: part.path });
+      list.push({
+        what: `faces of ${address}: taken as flush`,
+        missing: `face-offset of ${address}`,
+        path: part.path,
+      });
     }
   }
   const hasBearings = assembly.bearings.length > 0;
@@ -28,5 +34,9 @@ export function uncheckedOf(variant: Omit<VariantAnalysis, 'unchecked'>): readon
 }
 
 function missingOf(what: string, analysis: LoopAnalysis<Loop>): readonly Unchecked[] {
-  return analysis.loop.missing.map(({ address, key, path }) => ({ what, missing: `${key} of ${address}`, path }));
+  return analysis.loop.missing.map(({ address, key, path }) => ({
+    what,
+    missing: `${key} of ${address}`,
+    path,
+  }));
 }

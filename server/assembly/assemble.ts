@@ -38,6 +38,8 @@ export interface AssemblyLimits {
   readonly measuring: number;
   /** ± mm */
   readonly widthTolerance: number;
+  /** Least gap of a freehub that writes none, mm. */
+  readonly runningGap: number;
 }
 
 /** Puts one variant together. What cannot be placed for want of a dimension leaves a loop with its `missing`. */
@@ -54,7 +56,7 @@ export function assemble(hub: ResolvedHub, workshop: Workshop | null, limits: As
   const shell = hub.shell ? fillHousing(hub.shell, line, rules) : null;
   const freehub = hub.freehub ? fillHousing(hub.freehub, line, rules) : null;
   const housings = [shell, freehub].filter((housing) => housing !== null);
-  const running = freehubGap(shell, freehub, line, rules);
+  const running = freehubGap(shell, freehub, line, rules, limits.runningGap);
   const axleEnd = axleEndGap(hub, line, rules);
   return {
     hub,

@@ -1,4 +1,9 @@
-import { bearingFromSize, type DecodedBearing, decodeBearing, type NotDecoded } from '../engine/bearings/decode-bearing.ts';
+import {
+  bearingFromSize,
+  type DecodedBearing,
+  decodeBearing,
+  type NotDecoded,
+} from '../engine/bearings/decode-bearing.ts';
 import { ringDeviations } from '../engine/bearings/ring-deviations.ts';
 import { ringShoulders } from '../engine/bearings/ring-shoulders.ts';
 import type { StackPart, Workshop } from '../spec/model.ts';
@@ -30,12 +35,24 @@ export interface StackBearing {
 }
 
 /** Reads the bearing of one part. The size comes from `size`, else the code, else the house code. */
-export function readStackBearing(part: StackPart, rules: SettlingRules, workshop: Workshop | null): StackBearing {
+export function readStackBearing(
+  part: StackPart,
+  rules: SettlingRules,
+  workshop: Workshop | null,
+): StackBearing {
   const found = findBearing(part, workshop);
   const { bearing } = found;
   const base = { part, address: part.address, ...found };
   if (!bearing) {
-    return { ...base, bore: null, outside: null, innerWidth: null, outerWidth: null, innerOutside: null, outerInside: null };
+    return {
+      ...base,
+      bore: null,
+      outside: null,
+      innerWidth: null,
+      outerWidth: null,
+      innerOutside: null,
+      outerInside: null,
+    };
   }
   const deviations = ringDeviations(bearing);
   const ring = (nominal: number, by: { lower: number; upper: number }, what: string): Settled => ({
@@ -53,13 +70,21 @@ export function readStackBearing(part: StackPart, rules: SettlingRules, workshop
     outside: ring(bearing.outside, deviations.outside, 'outside diameter'),
     innerWidth: ringWidth(part, 'inner-width', width, rules),
     outerWidth: width,
-    innerOutside: written !== undefined ? { value: written, estimated: false } : { value: shoulders.innerOutside, estimated: true },
+    innerOutside:
+      written !== undefined
+        ? { value: written, estimated: false }
+        : { value: shoulders.innerOutside, estimated: true },
     outerInside: shoulders.outerInside,
   };
 }
 
 /** A written ring width keeps the ring's ISO 492 deviations unless it carries its own. */
-function ringWidth(part: StackPart, key: 'width' | 'inner-width', ring: Settled, rules: SettlingRules): Settled {
+function ringWidth(
+  part: StackPart,
+  key: 'width' | 'inner-width',
+  ring: Settled,
+  rules: SettlingRules,
+): Settled {
   const written = part.values[key];
   if (!written) return ring;
   const settled = settle(written, rules);
@@ -92,7 +117,8 @@ function findBearing(part: StackPart, workshop: Workshop | null): Found {
 
   if (size) {
     const { bore, outside, width } = size.value;
-    const same = fromCode && fromCode.bore === bore && fromCode.outside === outside && fromCode.width === width;
+    const same =
+      fromCode && fromCode.bore === bore && fromCode.outside === outside && fromCode.width === width;
     const bearing = same ? fromCode : keepSuffixes(bearingFromSize(bore, outside, width), fromCode);
     return { bearing, failure, from: same && written ? written.path : size.path, houseCode: null };
   }
@@ -113,7 +139,17 @@ function findBearing(part: StackPart, workshop: Workshop | null): Found {
 /** Where `size` overrules the code, the code still tells seal, clearance and class. */
 function keepSuffixes(sized: DecodedBearing, coded: DecodedBearing | null): DecodedBearing {
   if (!coded) return sized;
-  const { closure, closedSides, rubs, clearance, toleranceClass, material, fullComplement, cage, contactAngle } = coded;
+  const {
+    closure,
+    closedSides,
+    rubs,
+    clearance,
+    toleranceClass,
+    material,
+    fullComplement,
+    cage,
+    contactAngle,
+  } = coded;
   return {
     ...sized,
     kind: coded.kind,

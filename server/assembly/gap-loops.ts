@@ -1,6 +1,6 @@
 import { depthTerm, type FilledHousing, type FilledSeat, housingTerm } from './housings.ts';
 import type { LinePart } from './line.ts';
-import { type GapLoop, gather, negate, termOf, type TermOrMissing, type Wanted } from './loop.ts';
+import { type GapLoop, gather, negate, type TermOrMissing, termOf, type Wanted } from './loop.ts';
 import { type Settled, type SettlingRules, settle, sizeRange } from './settle.ts';
 import type { ResolvedHub } from './variants.ts';
 
@@ -10,6 +10,7 @@ export function freehubGap(
   freehub: FilledHousing | null,
   line: readonly LinePart[],
   rules: SettlingRules,
+  leastGap: number,
 ): GapLoop | null {
   if (!shell || !freehub) return null;
   const inboard = located(shell.seats, line).at(-1);
@@ -21,7 +22,15 @@ export function freehubGap(
     ...fromStopToEnd(freehub, outboard, 'left', rules).map(negate),
   ];
   const { gap } = freehub.housing.values;
-  const wanted = gap ? wantedGap(settle(gap, rules), gap.value.tolerance.kind !== 'none') : null;
+  const wanted = gap
+    ? wantedGap(settle(gap, rules), gap.value.tolerance.kind !== 'none')
+    : {
+        nominal: leastGap,
+        lo: leastGap,
+        hi: Number.POSITIVE_INFINITY,
+        path: freehub.housing.path,
+        assumed: `at least ${leastGap}: freehub.gap is not written`,
+      };
   return { kind: 'gap', role: 'running', between: ['shell', 'freehub'], wanted, ...gather(items) };
 }
 
@@ -40,9 +49,15 @@ function located(seats: readonly FilledSeat[], line: readonly LinePart[]): reado
 }
 
 /** Along the inner rings from the stop of one seat to the stop of the next. */
-function faceToFace(line: readonly LinePart[], left: FilledSeat, right: FilledSeat): readonly TermOrMissing[] {
+function faceToFace(
+  line: readonly LinePart[],
+  left: FilledSeat,
+  right: FilledSeat,
+): readonly TermOrMissing[] {
   const [from, to] = [left.contact as LinePart, right.contact as LinePart];
-  const items: TermOrMissing[] = line.slice(line.indexOf(from) + 1, line.indexOf(to)).map((part) => part.length);
+  const items: TermOrMissing[] = line
+    .slice(line.indexOf(from) + 1, line.indexOf(to))
+    .map((part) => part.length);
   if (left.from === 'right') items.unshift(from.length);
   if (right.from === 'left') items.push(to.length);
   return items;
@@ -63,23 +78,43 @@ function fromStopToEnd(
  * The room left for the axle between the bottoms of the two end caps' sockets; when it is used up the caps
  * bottom on the axle before they clamp the bearings.
  */
-export function axleEndGap(hub: ResolvedHub, line: readonly LinePart[], rules: SettlingRules): GapLoop | null {
+export function axleEndGap(
+  hub: ResolvedHub,
+  line: readonly LinePart[],
+  rules: SettlingRules,
+): GapLoop | null {
   const length = hub.axle?.values.length;
   const [first, last] = [line[0], line.at(-1)];
-  if (!hub.axle || !length || first?.part.kind !== 'end-cap' || last?.part.kind !== 'end-cap' || first === last) return null;
+  if (
+    !hub.axle ||
+    !length ||
+    first?.part.kind !== 'end-cap' ||
+    last?.part.kind !== 'end-cap' ||
+    first === last
+  )
+    return null;
   const socket = (cap: LinePart): TermOrMissing => {
     const placed = cap.part.values.socket;
     const at = { address: cap.address, key: 'socket', path: cap.part.path };
     return termOf(placed, placed ? settle(placed, rules) : null, at);
   };
   if (!first.part.values.socket && !last.part.values.socket) return null;
-  const axle = termOf(length, settle(length, rules), { address: 'axle', key: 'length', path: hub.axle.path }, -1);
+  const axle = termOf(
+    length,
+    settle(length, rules),
+    { address: 'axle', key: 'length', path: hub.axle.path },
+    -1,
+  );
   const items = [socket(first), ...line.slice(1, -1).map((part) => part.length), socket(last), axle];
   return { kind: 'gap', role: 'axle-end', between: ['axle', 'end-cap'], wanted: null, ...gather(items) };
 }
 
 /** Gaps of the parts beside the stack: to the part each runs against, else to the left dropout face. */
-export function besideGaps(hub: ResolvedHub, line: readonly LinePart[], rules: SettlingRules): readonly GapLoop[] {
+export function besideGaps(
+  hub: ResolvedHub,
+  line: readonly LinePart[],
+  rules: SettlingRules,
+): readonly GapLoop[] {
   return hub.beside.flatMap((item): readonly GapLoop[] => {
     const { at, to, gap, length } = item.values;
     if (!at || !to) return [];
@@ -98,7 +133,9 @@ export function besideGaps(hub: ResolvedHub, line: readonly LinePart[], rules: S
       ? [...toTheRight, ...left.map(negate), ...(own ? [negate(own)] : [])]
       : [...left, ...toTheLeft.map(negate)];
     const wanted = gap ? wantedGap(settle(gap, rules), gap.value.tolerance.kind !== 'none') : null;
-    return [{ kind: 'gap', role: 'beside', between: [item.address, to.value], wanted, ...gather(cancel(items)) }];
+    return [
+      { kind: 'gap', role: 'beside', between: [item.address, to.value], wanted, ...gather(cancel(items)) },
+    ];
   });
 }
 
@@ -111,7 +148,9 @@ function upTo(line: readonly LinePart[], address: string | null): readonly TermO
 function cancel(items: readonly TermOrMissing[]): readonly TermOrMissing[] {
   const kept: TermOrMissing[] = [];
   for (const item of items) {
-    const twin = kept.findIndex((other) => 'sign' in other && 'sign' in item && other.path === item.path && other.sign !== item.sign);
+    const twin = kept.findIndex(
+      (other) => other.settled && item.settled && other.path === item.path && other.sign !== item.sign,
+    );
     if (twin === -1) kept.push(item);
     else kept.splice(twin, 1);
   }
@@ -119,5 +158,8 @@ function cancel(items: readonly TermOrMissing[]): readonly TermOrMissing[] {
 }
 
 function sum(items: readonly TermOrMissing[]): number {
-  return items.reduce((total, item) => ('settled' in item ? total + item.sign * item.count * item.settled.drawn.nominal : total), 0);
+  return items.reduce(
+    (total, item) => total + (item.settled ? item.sign * item.count * item.settled.drawn.nominal : 0),
+    0,
+  );
 }

@@ -25,7 +25,11 @@ export interface FilledHousing {
 }
 
 /** Puts the bearings of the line into the seats of a housing. */
-export function fillHousing(housing: Housing, line: readonly LinePart[], rules: SettlingRules): FilledHousing {
+export function fillHousing(
+  housing: Housing,
+  line: readonly LinePart[],
+  rules: SettlingRules,
+): FilledHousing {
   const seats = housing.seats.map((seat, index) => fillSeat(housing, seat, index, line));
   return { housing, seats, ends: endFaces(housing, seats, rules) };
 }
@@ -33,7 +37,9 @@ export function fillHousing(housing: Housing, line: readonly LinePart[], rules: 
 function fillSeat(housing: Housing, seat: Seat, index: number, line: readonly LinePart[]): FilledSeat {
   const written = seat.values.from?.value;
   const from = written ?? nearerSide(seat, index, housing.seats.length);
-  const bearings = line.filter(({ part }) => part.kind === 'bearing' && part.values.seat?.value === seat.address);
+  const bearings = line.filter(
+    ({ part }) => part.kind === 'bearing' && part.values.seat?.value === seat.address,
+  );
   const contact = (from === 'left' ? bearings.at(-1) : bearings[0]) ?? null;
   return {
     seat,
@@ -61,7 +67,12 @@ export function housingTerm(
   sign: 1 | -1 = 1,
 ): TermOrMissing {
   const placed = housing.values[key];
-  return termOf(placed, placed ? settle(placed, rules) : null, { address: `${housing.name}.${key}`, key, path: housing.path }, sign);
+  return termOf(
+    placed,
+    placed ? settle(placed, rules) : null,
+    { address: `${housing.name}.${key}`, key, path: housing.path },
+    sign,
+  );
 }
 
 /** The depth of a seat as a term of a loop. */
@@ -78,17 +89,21 @@ export function stopFace(filled: FilledSeat): number | null {
   return filled.from === 'left' ? at.right : at.left;
 }
 
-function endFaces(housing: Housing, seats: readonly FilledSeat[], rules: SettlingRules): FilledHousing['ends'] {
+function endFaces(
+  housing: Housing,
+  seats: readonly FilledSeat[],
+  rules: SettlingRules,
+): FilledHousing['ends'] {
   const end = (side: Side): number | null => {
     const filled = seats.find((seat) => seat.from === side && seat.contact);
     const stop = filled ? stopFace(filled) : null;
     const depth = filled ? depthTerm(filled, rules) : null;
-    if (stop === null || !depth || !('settled' in depth)) return null;
+    if (stop === null || !depth?.settled) return null;
     return side === 'left' ? stop - nominal(depth) : stop + nominal(depth);
   };
   const [left, right] = [end('left'), end('right')];
   const length = housingTerm(housing, 'length', rules);
-  if (!('settled' in length)) return { left, right };
+  if (!length.settled) return { left, right };
   return {
     left: left ?? (right === null ? null : right - nominal(length)),
     right: right ?? (left === null ? null : left + nominal(length)),

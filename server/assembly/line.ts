@@ -2,7 +2,7 @@ import type { Dimension, StackPart } from '../spec/model.ts';
 import type { Placed } from '../spec/place.ts';
 import type { StackBearing } from './bearings.ts';
 import { type LoopTerm, type TermOrMissing, term } from './loop.ts';
-import { type Settled, type SettlingRules, meanOf, settle } from './settle.ts';
+import { meanOf, type Settled, type SettlingRules, settle } from './settle.ts';
 
 /** A part of the clamped line with what it adds to it. */
 export interface LinePart {
@@ -26,8 +26,14 @@ export function placeLine(
     const bearing = bearings.get(part) ?? null;
     const length = lengthTerm(part, bearing, rules);
     const left: number | null = face;
-    face = left === null || !('settled' in length) ? null : left + nominalOf(length);
-    return { part, address: part.address, bearing, length, at: left === null || face === null ? null : { left, right: face } };
+    face = left === null || !length.settled ? null : left + nominalOf(length);
+    return {
+      part,
+      address: part.address,
+      bearing,
+      length,
+      at: left === null || face === null ? null : { left, right: face },
+    };
   });
 }
 
@@ -36,7 +42,9 @@ function lengthTerm(part: StackPart, bearing: StackBearing | null, rules: Settli
   if (part.kind === 'bearing') {
     const width = bearing?.innerWidth;
     const key = part.values['inner-width'] ? 'inner-width' : part.values.width ? 'width' : 'code';
-    return width ? term(part.address, key, 1, width) : { address: part.address, key: 'code', path: part.path };
+    return width
+      ? term(part.address, key, 1, width)
+      : { address: part.address, key: 'code', path: part.path };
   }
   const { length, count } = part.values;
   if (!length) return { address: part.address, key: 'length', path: part.path };

@@ -17,6 +17,8 @@ export interface LoopTerm {
 
 /** A dimension that a loop needs and nobody wrote. */
 export interface MissingTerm {
+  /** Tells a missing term from one that is there. */
+  readonly settled?: undefined;
   readonly address: string;
   readonly key: string;
   /** Section the key belongs to. */
@@ -74,13 +76,7 @@ export interface GapLoop extends Loop {
 }
 
 /** The written value as a term. */
-export function term(
-  address: string,
-  key: string,
-  sign: 1 | -1,
-  settled: Settled,
-  count = 1,
-): LoopTerm {
+export function term(address: string, key: string, sign: 1 | -1, settled: Settled, count = 1): LoopTerm {
   return { address, key, sign, count, settled, path: settled.path };
 }
 
@@ -88,7 +84,7 @@ export function term(
 export type TermOrMissing = LoopTerm | MissingTerm;
 
 export function isMissing(item: TermOrMissing): item is MissingTerm {
-  return !('settled' in item);
+  return item.settled === undefined;
 }
 
 /** Splits what is there from what is missing. */
@@ -104,7 +100,9 @@ export function gather(items: readonly TermOrMissing[]): {
 
 /** The same term entering the other way round. */
 export function negate(item: TermOrMissing): TermOrMissing {
-  return isMissing(item) ? item : { ...item, sign: item.sign === 1 ? -1 : 1 };
+  if (isMissing(item)) return item;
+  const sign: 1 | -1 = item.sign === 1 ? -1 : 1;
+  return { ...item, sign };
 }
 
 /** A written dimension as a term, or its absence. */

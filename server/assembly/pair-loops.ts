@@ -1,7 +1,7 @@
-import { settle, type SettlingRules } from './settle.ts';
 import { depthTerm, type FilledHousing, type FilledSeat, housingTerm } from './housings.ts';
 import type { LinePart } from './line.ts';
-import { gather, isMissing, type LoopTerm, negate, type PairLoop, term, type TermOrMissing } from './loop.ts';
+import { gather, isMissing, type LoopTerm, negate, type PairLoop, type TermOrMissing, term } from './loop.ts';
+import { type SettlingRules, settle } from './settle.ts';
 
 /**
  * The loops between neighbouring located bearings of one housing.
@@ -12,11 +12,17 @@ import { gather, isMissing, type LoopTerm, negate, type PairLoop, term, type Ter
  *
  * δ = P − S. A stop on the far side of its ring brings that ring's width into P.
  */
-export function pairLoops(filled: FilledHousing, line: readonly LinePart[], rules: SettlingRules): readonly PairLoop[] {
+export function pairLoops(
+  filled: FilledHousing,
+  line: readonly LinePart[],
+  rules: SettlingRules,
+): readonly PairLoop[] {
   const seats = filled.seats
     .filter((seat) => seat.contact)
     .sort((a, b) => line.indexOf(a.contact as LinePart) - line.indexOf(b.contact as LinePart));
-  const across = seats.slice(1).map((right, index) => acrossPair(filled, seats[index] as FilledSeat, right, line, rules));
+  const across = seats
+    .slice(1)
+    .map((right, index) => acrossPair(filled, seats[index] as FilledSeat, right, line, rules));
   const beside = seats.flatMap((seat) => sideBySide(seat, line));
   return [...across, ...beside];
 }
@@ -37,11 +43,23 @@ function acrossPair(
     const offset = part.part.values['face-offset'];
     if (offset) inner.push(term(part.address, 'face-offset', 1, settle(offset, rules)));
   }
-  const base = { kind: 'pair', housing: filled.housing.name, bearings: [from.address, to.address], wanted: null } as const;
+  const base = {
+    kind: 'pair',
+    housing: filled.housing.name,
+    bearings: [from.address, to.address],
+    wanted: null,
+  } as const;
   const innerGathered = gather(inner);
   if (left.stop === 'spacer' || right.stop === 'spacer') {
     // The ring is pressed until it meets the spacer: the housing takes the distance the spacer has.
-    return { ...base, located: 'spacer', terms: [], inner: innerGathered.terms, outer: [], missing: innerGathered.missing };
+    return {
+      ...base,
+      located: 'spacer',
+      terms: [],
+      inner: innerGathered.terms,
+      outer: [],
+      missing: innerGathered.missing,
+    };
   }
   const outer = gather(betweenStops(filled, left, right, rules));
   return {
@@ -55,7 +73,12 @@ function acrossPair(
 }
 
 /** S: written between the shoulders, or what the depths leave of the housing's length. */
-function betweenStops(filled: FilledHousing, left: FilledSeat, right: FilledSeat, rules: SettlingRules): readonly TermOrMissing[] {
+function betweenStops(
+  filled: FilledHousing,
+  left: FilledSeat,
+  right: FilledSeat,
+  rules: SettlingRules,
+): readonly TermOrMissing[] {
   const written = housingTerm(filled.housing, 'between-shoulders', rules);
   if (!isMissing(written)) return [written];
   const derived = [

@@ -1,6 +1,6 @@
 import { depthTerm, type FilledHousing, type FilledSeat } from './housings.ts';
-import { type GapLoop, gather, type SeatLoop, term, type TermOrMissing } from './loop.ts';
-import { settle, type SettlingRules } from './settle.ts';
+import { type GapLoop, gather, type SeatLoop, type TermOrMissing, term } from './loop.ts';
+import { type SettlingRules, settle } from './settle.ts';
 
 /** Depth of each filled seat against the outer rings in it. */
 export function seatLoops(filled: FilledHousing, rules: SettlingRules): readonly SeatLoop[] {

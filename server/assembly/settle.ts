@@ -69,7 +69,8 @@ function drawnLimits(dimension: Dimension, rules: SettlingRules): { limits: Limi
     const letters = tolerance.letters;
     const kind = letters === letters.toUpperCase() ? 'hole' : 'shaft';
     const zone = toleranceZone(nominal, { letters, grade: tolerance.grade, kind });
-    if (!('error' in zone)) return { limits: { nominal, lower: zone.lower, upper: zone.upper }, assumed: null };
+    if (!('error' in zone))
+      return { limits: { nominal, lower: zone.lower, upper: zone.upper }, assumed: null };
     return {
       limits: { nominal, lower: 0, upper: 0 },
       assumed: `${plain(nominal)} ${letters}${tolerance.grade} taken as exact: ${zone.error}`,

@@ -94,13 +94,18 @@ function mergeHousing(base: Housing | null, change: Housing | null): Housing | n
     ...base,
     values: { ...base.values, ...change.values },
     seats: mergeNamed(base.seats, change.seats, mergeSeat),
-    flanges: mergeNamed(base.flanges, change.flanges, (a, b) => ({ ...a, values: { ...a.values, ...b.values } })),
+    flanges: mergeNamed(base.flanges, change.flanges, (a, b) => ({
+      ...a,
+      values: { ...a.values, ...b.values },
+    })),
     cups: mergeNamed(base.cups, change.cups, (a, b) => ({ ...a, values: { ...a.values, ...b.values } })),
   };
 }
 
 function mergeSeat(base: Seat, change: Seat): Seat {
-  const ring = change.ring ? { path: base.ring?.path ?? change.ring.path, values: { ...base.ring?.values, ...change.ring.values } } : base.ring;
+  const ring = change.ring
+    ? { path: base.ring?.path ?? change.ring.path, values: { ...base.ring?.values, ...change.ring.values } }
+    : base.ring;
   return { ...base, values: { ...base.values, ...change.values }, ring };
 }
 

@@ -1,7 +1,7 @@
-import type { ResolvedHub } from './variants.ts';
 import type { LinePart } from './line.ts';
 import { gather, type WidthLoop } from './loop.ts';
 import { type SettlingRules, settle, sizeRange } from './settle.ts';
+import type { ResolvedHub } from './variants.ts';
 
 /**
  * The clamped line against the width wanted. A width without a tolerance gets the limit of the workshop,
@@ -15,8 +15,17 @@ export function widthLoop(
 ): WidthLoop {
   const { terms, missing } = gather(line.map((part) => part.length));
   const adjusted = hub.stack.filter((part) => part.kind === 'cone');
-  const byHand = adjusted.map((part) => ({ address: part.address, key: 'position on the axle', path: part.path }));
-  return { kind: 'width', terms, missing: [...missing, ...byHand], wanted: wantedWidth(hub, rules, defaultTolerance) };
+  const byHand = adjusted.map((part) => ({
+    address: part.address,
+    key: 'position on the axle',
+    path: part.path,
+  }));
+  return {
+    kind: 'width',
+    terms,
+    missing: [...missing, ...byHand],
+    wanted: wantedWidth(hub, rules, defaultTolerance),
+  };
 }
 
 function wantedWidth(hub: ResolvedHub, rules: SettlingRules, defaultTolerance: number): WidthLoop['wanted'] {
@@ -25,7 +34,13 @@ function wantedWidth(hub: ResolvedHub, rules: SettlingRules, defaultTolerance: n
   const { nominal, tolerance } = width.value;
   if (tolerance.kind === 'none' && !rules.untoleranced) {
     const assumed = `width ${nominal} taken as ±${defaultTolerance}: no tolerance is written`;
-    return { nominal, lo: nominal - defaultTolerance, hi: nominal + defaultTolerance, path: width.path, assumed };
+    return {
+      nominal,
+      lo: nominal - defaultTolerance,
+      hi: nominal + defaultTolerance,
+      path: width.path,
+      assumed,
+    };
   }
   const settled = settle(width, rules);
   const [lo, hi] = sizeRange(settled.drawn);

@@ -1,4 +1,105 @@
 import type { Check } from './check.ts';
+import { endCapBottoms } from './end-cap/end-cap-bottoms.ts';
+import { endCapRubs } from './end-cap/end-cap-rubs.ts';
+import { endCapsSwapped } from './end-cap/end-caps-swapped.ts';
+import { spigotOffAxle } from './end-cap/spigot-off-axle.ts';
+import { freehubGapOff } from './freehub/freehub-gap-off.ts';
+import { freehubRubs } from './freehub/freehub-rubs.ts';
+import { retainingRingForgotten } from './freehub/retaining-ring-forgotten.ts';
+import { journalFitOff } from './journal/journal-fit-off.ts';
+import { journalOff } from './journal/journal-off.ts';
+import { filletTooLarge } from './seat/fillet-too-large.ts';
+import { fitUnusual } from './seat/fit-unusual.ts';
+import { housingLengthOff } from './seat/housing-length-off.ts';
+import { landShort } from './seat/land-short.ts';
+import { readingTooCoarse } from './seat/reading-too-coarse.ts';
+import { retainingRingNoRoom } from './seat/retaining-ring-no-room.ts';
+import { retainingRingOff } from './seat/retaining-ring-off.ts';
+import { seatBoreOff } from './seat/seat-bore-off.ts';
+import { seatLoose } from './seat/seat-loose.ts';
+import { seatOverTight } from './seat/seat-over-tight.ts';
+import { seatProud } from './seat/seat-proud.ts';
+import { seatTooDeep } from './seat/seat-too-deep.ts';
+import { shoulderTooLow } from './seat/shoulder-too-low.ts';
+import { shoulderTouchesInner } from './seat/shoulder-touches-inner.ts';
+import { bearingWithoutSeat } from './stack/bearing-without-seat.ts';
+import { gapClosed } from './stack/gap-closed.ts';
+import { partOutOfOrder } from './stack/part-out-of-order.ts';
+import { seatWithoutBearing } from './stack/seat-without-bearing.ts';
+import { spacerOffAxle } from './stack/spacer-off-axle.ts';
+import { spacerRubs } from './stack/spacer-rubs.ts';
+import { symmetricPartsDiffer } from './stack/symmetric-parts-differ.ts';
+import { widthOff } from './stack/width-off.ts';
+import { allowUnused } from './text/allow-unused.ts';
+import { allowWithoutReason } from './text/allow-without-reason.ts';
+import { anchorNotRead } from './text/anchor-not-read.ts';
+import { conflictMarkers } from './text/conflict-markers.ts';
+import { decimalComma } from './text/decimal-comma.ts';
+import { dimensionNotUnderstood } from './text/dimension-not-understood.ts';
+import { duplicateKey } from './text/duplicate-key.ts';
+import { duplicateName } from './text/duplicate-name.ts';
+import { emptyFile } from './text/empty-file.ts';
+import { fileTooLarge } from './text/file-too-large.ts';
+import { keyOutOfPlace } from './text/key-out-of-place.ts';
+import { missingKey } from './text/missing-key.ts';
+import { moreThanOneDocument } from './text/more-than-one-document.ts';
+import { tabIndentation } from './text/tab-indentation.ts';
+import { unknownKey } from './text/unknown-key.ts';
+import { unknownKind } from './text/unknown-kind.ts';
+import { valueNotUnderstood } from './text/value-not-understood.ts';
+import { wrongUnit } from './text/wrong-unit.ts';
+import { yamlSyntax } from './text/yaml-syntax.ts';
 
 /** Every check there is, by group. A line here is all it takes to register one. */
-export const checks: readonly Check[] = [];
+export const checks: readonly Check[] = [
+  bearingWithoutSeat,
+  gapClosed,
+  partOutOfOrder,
+  seatWithoutBearing,
+  spacerOffAxle,
+  spacerRubs,
+  symmetricPartsDiffer,
+  widthOff,
+  filletTooLarge,
+  fitUnusual,
+  housingLengthOff,
+  landShort,
+  readingTooCoarse,
+  retainingRingNoRoom,
+  retainingRingOff,
+  seatBoreOff,
+  seatLoose,
+  seatOverTight,
+  seatProud,
+  seatTooDeep,
+  shoulderTooLow,
+  shoulderTouchesInner,
+  journalFitOff,
+  journalOff,
+  endCapBottoms,
+  endCapRubs,
+  endCapsSwapped,
+  spigotOffAxle,
+  freehubGapOff,
+  freehubRubs,
+  retainingRingForgotten,
+  allowUnused,
+  allowWithoutReason,
+  anchorNotRead,
+  conflictMarkers,
+  decimalComma,
+  dimensionNotUnderstood,
+  duplicateKey,
+  duplicateName,
+  emptyFile,
+  fileTooLarge,
+  keyOutOfPlace,
+  missingKey,
+  moreThanOneDocument,
+  tabIndentation,
+  unknownKey,
+  unknownKind,
+  valueNotUnderstood,
+  wrongUnit,
+  yamlSyntax,
+];

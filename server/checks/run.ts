@@ -1,7 +1,7 @@
 import type { Analysis } from '../analysis/analyze.ts';
 import type { Allowance, SpecDocument } from '../spec/document.ts';
-import type { Check, Draft, Finding } from './check.ts';
 import { allowFix } from './allow-fix.ts';
+import type { Check, Draft, Finding } from './check.ts';
 
 /** What a run of the checks found; allowed findings are kept apart, they still stand on sheets. */
 export interface Findings {
@@ -103,7 +103,12 @@ function silences(allowance: Allowance, finding: Finding): boolean {
   return allowance.target.start <= finding.span.start && finding.span.start <= allowance.target.end;
 }
 
-function unusedAllowance(check: Check, spec: SpecDocument, allowance: Allowance, checks: readonly Check[]): Finding {
+function unusedAllowance(
+  check: Check,
+  spec: SpecDocument,
+  allowance: Allowance,
+  checks: readonly Check[],
+): Finding {
   const known = checks.some((other) => other.code === allowance.code);
   const what = known ? 'silences nothing here' : 'names no finding there is';
   return {

@@ -1,6 +1,6 @@
 import type { FollowedReference } from '../analysis/analyze.ts';
-import { nearestOf } from '../spec/nearest.ts';
 import type { SpecDocument } from '../spec/document.ts';
+import { nearestOf } from '../spec/nearest.ts';
 import type { Placed } from '../spec/place.ts';
 import { isInside, nameOf, relativeTo, resolveReference } from './location.ts';
 
@@ -14,7 +14,11 @@ export interface FileView {
 }
 
 /** Follows the references a file writes: a wheel names its hub. */
-export function followReferences(file: string, document: SpecDocument, view: FileView): readonly FollowedReference[] {
+export function followReferences(
+  file: string,
+  document: SpecDocument,
+  view: FileView,
+): readonly FollowedReference[] {
   const hub = document.wheel?.values.hub;
   return hub ? [follow(file, hub, view)] : [];
 }
@@ -56,5 +60,6 @@ function nearFiles(file: string, target: string, view: FileView): readonly strin
   const folder = file.slice(0, file.lastIndexOf('/'));
   const hubs = [...view.files()].filter((other) => other.endsWith('.hub.yaml') && isInside(folder, other));
   const names = hubs.map((other) => relativeTo(folder, other));
-  return nearestOf(relativeTo(folder, target), names, 3).map((name) => `./${name}`);
+  const near = nearestOf(relativeTo(folder, target), names, 4);
+  return near === null ? [] : [`./${near}`];
 }

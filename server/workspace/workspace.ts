@@ -90,10 +90,10 @@ export function createWorkspace(): Workspace {
     if (!document) return null;
     const workshops = workshopsFor(file);
     const references = followReferences(file, document, view);
-    const from = [
+    const from: readonly unknown[] = [
       document,
       ...workshops.map((item) => item.document),
-      ...references.flatMap(({ state }) => (state.kind === 'found' ? [state.document] : [JSON.stringify(state)])),
+      ...references.map(({ state }) => (state.kind === 'found' ? state.document : JSON.stringify(state))),
     ];
     const known = snapshots.get(file);
     if (known && known.from.length === from.length && from.every((item, at) => item === known.from[at])) {

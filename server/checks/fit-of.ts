@@ -1,0 +1,25 @@
+import type { Limits, Settled } from '../assembly/settle.ts';
+import { asBuilt, meanOf, sizeRange } from '../assembly/settle.ts';
+import { micrometres } from '../engine/base/figures.ts';
+
+/** Interference of two mating diameters, mm; negative is clearance. */
+export interface Interference {
+  readonly least: number;
+  readonly mean: number;
+  readonly most: number;
+}
+
+/** A hole on an inner part, both as built where they were measured. */
+export function interference(hole: Settled, inner: Settled): Interference {
+  const [h, s]: readonly [Limits, Limits] = [asBuilt(hole), asBuilt(inner)];
+  const [holeLo, holeHi] = sizeRange(h);
+  const [innerLo, innerHi] = sizeRange(s);
+  return { least: innerLo - holeHi, mean: meanOf(s) - meanOf(h), most: innerHi - holeLo };
+}
+
+/** `13 µm of interference on average (−2 to 28)` */
+export function sayInterference({ least, mean, most }: Interference): string {
+  const word = mean < 0 ? 'clearance' : 'interference';
+  const [lo, hi] = mean < 0 ? [-most, -least] : [least, most];
+  return `${micrometres(Math.abs(mean))} of ${word} on average (${(lo * 1000).toFixed(0)} to ${(hi * 1000).toFixed(0)})`;
+}

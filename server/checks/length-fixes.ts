@@ -1,0 +1,142 @@
+import type { Analysis, VariantAnalysis } from '../analysis/analyze.ts';
+import type { Loop, LoopTerm } from '../assembly/loop.ts';
+import { asBuilt, meanOf } from '../assembly/settle.ts';
+import { length, signed } from '../engine/base/figures.ts';
+import { setValue } from '../spec/edit.ts';
+import type { Dimension, StackPart } from '../spec/model.ts';
+import type { SpecPath } from '../spec/place.ts';
+import type { Fix } from '../spec/problem.ts';
+import { withNominal } from '../spec/with-nominal.ts';
+
+/** One length that could be rewritten so that a loop comes out right. */
+export interface LengthChange {
+  readonly address: string;
+  readonly path: SpecPath;
+  readonly dimension: Dimension;
+  readonly from: number;
+  readonly to: number;
+  /** Lower is better. */
+  readonly rank: number;
+  /** What it does to another loop, when it does. */
+  readonly sideEffect: string | null;
+}
+
+const rankOf: Partial<Record<StackPart['kind'], number>> = {
+  shim: 0,
+  washer: 1,
+  spacer: 2,
+  adjuster: 3,
+  collar: 4,
+  'end-cap': 6,
+  locknut: 7,
+  cone: 8,
+};
+
+/**
+ * The lengths of the stack that could bring the mean of a loop to `target`, best first: shims and spacers before
+ * end caps, and a part that sets the distance of two located bearings last, unless the change helps there too.
+ * Measured parts exist already and are left alone.
+ */
+export function lengthChanges(
+  variant: VariantAnalysis,
+  loop: Loop,
+  target: number,
+  how: 'drawn' | 'built',
+): readonly LengthChange[] {
+  const limits = (item: LoopTerm) => (how === 'drawn' ? item.settled.drawn : asBuilt(item.settled));
+  const mean = loop.terms.reduce((sum, item) => sum + item.sign * item.count * meanOf(limits(item)), 0);
+  const changes = loop.terms.flatMap((item): readonly LengthChange[] => {
+    const part = variant.assembly.line.find(({ address }) => address === item.address)?.part;
+    const written = part?.values.length;
+    const rank = part ? rankOf[part.kind] : undefined;
+    if (item.key !== 'length' || !part || !written || rank === undefined || written.value.measured) return [];
+    const from = written.value.nominal;
+    const to = rounded(from + (item.sign * (target - mean)) / item.count, written.value);
+    if (to <= 0 || to === from) return [];
+    const effect = pairEffect(variant, item, to - from);
+    const twin = twinOf(variant, part);
+    const alike = twin !== null && Math.abs((twin.values.length?.value.nominal ?? 0) - to) < 0.005;
+    const base = { address: item.address, path: written.path, dimension: written.value, from, to };
+    if (alike) return [{ ...base, rank: -1, sideEffect: `the same as ${twin.address}` }];
+    return [{ ...base, rank: rank + effect.penalty, sideEffect: effect.said }];
+  });
+  return changes.sort((a, b) => a.rank - b.rank);
+}
+
+/** The part of the same kind on the other side: a length that differs from it and should not is the likely slip. */
+function twinOf(variant: VariantAnalysis, part: StackPart): StackPart | null {
+  const other = part.name === 'left' ? 'right' : part.name === 'right' ? 'left' : null;
+  const address = `${part.kind}.${other}`;
+  return variant.assembly.hub.stack.find((candidate) => candidate.address === address) ?? null;
+}
+
+function rounded(value: number, dimension: Dimension): number {
+  const digits = dimension.unit === 'in' ? 4 : 2;
+  return Number(value.toFixed(digits));
+}
+
+/** What a change of length does to δ of the pairs it lies in. */
+function pairEffect(
+  variant: VariantAnalysis,
+  item: LoopTerm,
+  change: number,
+): { penalty: number; said: string | null } {
+  for (const pair of variant.pairs) {
+    if (pair.loop.located !== 'shoulders' || !pair.drawn) continue;
+    const inside = pair.loop.terms.find((other) => other.path === item.path);
+    if (!inside) continue;
+    const now = pair.drawn.mean;
+    const then = now + inside.sign * inside.count * change;
+    const worse = Math.abs(now) + 0.005 < Math.abs(then);
+    const between = pair.loop.bearings.join(' and ');
+    return {
+      penalty: worse ? 20 : 0,
+      said: `moves the inner rings of ${between} from ${signed(now)} to ${signed(then)} against their shoulders`,
+    };
+  }
+  return { penalty: 0, said: null };
+}
+
+/** `shorten end-cap.right by 0.12 to 13.91` */
+export function sayChange(change: LengthChange): string {
+  const by = Math.abs(change.to - change.from);
+  return `${change.to < change.from ? 'shorten' : 'lengthen'} ${change.address} by ${length(by)} to ${length(change.to)}`;
+}
+
+/** A quick fix for each change; two equal end caps can share it, which keeps the hub centred. */
+export function lengthFixes(
+  analysis: Analysis,
+  changes: readonly LengthChange[],
+  result: string,
+): readonly Fix[] {
+  const caps = changes.filter(({ address }) => address.startsWith('end-cap.'));
+  const both = sharedCapFix(analysis, caps, result);
+  const fixes = changes.map((change): { fix: Fix; isCap: boolean } => ({
+    isCap: caps.includes(change),
+    fix: {
+      title: `${capital(sayChange(change))}: ${result}${change.sideEffect ? `; ${change.sideEffect}` : ''}`,
+      changes: setValue(analysis.spec, change.path, withNominal(change.dimension, change.to)),
+    },
+  }));
+  const firstCap = fixes.findIndex(({ isCap }) => isCap);
+  const list = fixes.map(({ fix }) => fix);
+  if (both && firstCap !== -1) list.splice(firstCap, 0, both);
+  return list.map((fix, index) => (index === 0 ? { ...fix, preferred: true } : fix));
+}
+
+function sharedCapFix(analysis: Analysis, caps: readonly LengthChange[], result: string): Fix | null {
+  const [one, other] = caps;
+  if (!one || !other || caps.length !== 2 || one.from !== other.from) return null;
+  const to = Number(((one.from + one.to) / 2).toFixed(3));
+  const by = Math.abs(to - one.from);
+  const shown = to.toFixed(3).replace(/0$/, '');
+  return {
+    title: `${to < one.from ? 'Shorten' : 'Lengthen'} both end caps by ${Number(by.toFixed(3))} to ${shown}: ${result}, and the hub stays centred`,
+    changes: [one, other].flatMap((cap) => setValue(analysis.spec, cap.path, withNominal(cap.dimension, to))),
+  };
+}
+
+/** The first letter large, for a title. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,94 @@
+import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
+import type { Closed } from '../../analysis/close.ts';
+import type { Wanted } from '../../assembly/loop.ts';
+import { millimetres, share } from '../../engine/base/figures.ts';
+import type { Check, Draft, Severity } from '../check.ts';
+import { lengthChanges, lengthFixes, sayChange } from '../length-fixes.ts';
+import { loopData, relatedTerms, sayAgainst, sayWanted } from '../loop-talk.ts';
+
+/** The clamped stack does not come to the width the frame or fork wants. */
+export const widthOff: Check = {
+  code: 'width-off',
+  group: 'stack',
+  severity: 'error',
+  summary: 'The clamped stack does not come to the width wanted.',
+  page: {
+    why: 'The dropouts clamp the stack and nothing else. A stack that is too long will not go into the fork; one that is too short spreads or bends it when the axle is tightened, and the wheel sits off centre. Ring widths only ever fall short of their nominal, up to 0.12 mm each, so the mean of a stack is not the sum of its nominals.',
+    bad: 'hub: Dunlin front\nposition: front\nwidth: 100 ±0.1\nstack:\n  - end-cap: left\n    length: 14.15 ±0.02\n  - bearing: left\n    code: 6803-2RS\n  - spacer: centre\n    length: 62.06 ±0.01\n  - bearing: right\n    code: 6803-2RS\n  - end-cap: right\n    length: 14.15 ±0.02\n',
+    good: 'hub: Dunlin front\nposition: front\nwidth: 100 ±0.1\nstack:\n  - end-cap: left\n    length: 14.03 ±0.02\n  - bearing: left\n    code: 6803-2RS\n  - spacer: centre\n    length: 62.06 ±0.01\n  - bearing: right\n    code: 6803-2RS\n  - end-cap: right\n    length: 14.03 ±0.02\n',
+    sources: ['ISO 492, deviation of ring width', 'common practice: statistics with ±3σ on the tolerance'],
+  },
+  *run(analysis) {
+    const written = analysis.variants[0];
+    const draft = written ? widthDraft(analysis, written) : null;
+    if (!draft) return;
+    yield { ...draft, variant: null };
+    // Variants that share the fault are named in the same finding.
+    for (const variant of analysis.variants.slice(1)) {
+      const same = widthDraft(analysis, variant);
+      if (same) yield { ...same, path: draft.path, variant: variant.name };
+    }
+  },
+};
+
+/** The finding about the width of one variant, as built before as drawn; null where the width is right. */
+export function widthDraft(analysis: Analysis, variant: VariantAnalysis): Draft | null {
+  const { width } = variant;
+  const { wanted } = width.loop;
+  if (!wanted) return null;
+  for (const how of ['built', 'drawn'] as const) {
+    const closed = width[how];
+    const severity = closed ? judge(closed, wanted, analysis) : null;
+    if (closed && severity) return draftOf(analysis, variant, wanted, closed, severity, how);
+  }
+  return null;
+}
+
+/** Error: the mean is outside. Warning: too many builds are. Information: only the worst corner is. */
+function judge(closed: Closed, wanted: Wanted, analysis: Analysis): Severity | null {
+  const { mean, worst, shareOutside } = closed;
+  const slack = 1e-6;
+  if (mean < wanted.lo - slack || wanted.hi + slack < mean) return 'error';
+  if (analysis.limits.value('share-outside') < (shareOutside ?? 0)) return 'warning';
+  if (worst[0] < wanted.lo - slack || wanted.hi + slack < worst[1]) return 'information';
+  return null;
+}
+
+function draftOf(
+  analysis: Analysis,
+  variant: VariantAnalysis,
+  wanted: Wanted,
+  closed: Closed,
+  severity: Severity,
+  how: 'drawn' | 'built',
+): Draft {
+  const { loop } = variant.width;
+  const middle = (wanted.lo + wanted.hi) / 2;
+  const centred = Math.abs(closed.mean - middle) < 0.01;
+  const changes = severity === 'information' || centred ? [] : lengthChanges(variant, loop, middle, how);
+  const [best] = changes;
+  const measured = how === 'built' ? ', as measured' : '';
+  const against = severity === 'error' ? sayAgainst(closed.mean, wanted) : outsideWords(closed, severity);
+  const todo = best
+    ? sayChange(best)
+    : advice(loop.terms[Number(closed.contributions[0]?.id ?? -1)]?.address, severity);
+  return {
+    path: best?.path ?? wanted.path,
+    severity,
+    message: `clamped width ${millimetres(closed.mean)} on average${measured}, wanted ${sayWanted(wanted)}: ${against}${todo ? ` — ${todo}` : ''}`,
+    related: relatedTerms(loop, closed, how),
+    data: { ...loopData(loop, closed), asMeasured: how === 'built' },
+    fixes: lengthFixes(analysis, changes, `the width is then ${millimetres(middle)} on average`),
+  };
+}
+
+function outsideWords(closed: Closed, severity: Severity): string {
+  const [lo, hi] = closed.worst;
+  if (severity === 'warning') return `${share(closed.shareOutside ?? 0)} of builds fall outside`;
+  return `only the corners of all tolerances, ${lo.toFixed(2)} and ${hi.toFixed(2)}, lie outside`;
+}
+
+function advice(largest: string | undefined, severity: Severity): string {
+  if (severity === 'information') return 'nothing to change unless every build must fit';
+  return largest ? `tighten ${largest}, which varies most, or widen the limits` : '';
+}
