@@ -19,7 +19,7 @@ test.each([
   ['{ bore: 26 N7, depth: 5 }', ['bore', '26', 'N7', 'depth', '5']],
   ['12 N·m', ['12', 'N·m']],
   ['[washer.left,shim.left]', ['washer.left', 'shim.left']],
-])('a double click in "%s" takes whole terms', (text, expected) => {
+])('the words of "%s" are whole terms', (text, expected) => {
   expect(words(text)).toEqual(expected);
 });
 

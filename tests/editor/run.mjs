@@ -1,0 +1,150 @@
+// The packed extension in a real VS Code: `npm run editor`. Prints a line a test and ends with `N passed, N failed`.
+//   HUBWRIGHT_VSIX     an extension already packed, instead of packing it here
+//   HUBWRIGHT_VSCODE   the executable of a desktop VS Code: the suite runs there too
+//   CHROMIUM_PATH      a Chromium, instead of Debian's
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { openBrowser } from './machine/browser.mjs';
+import { ensureChromium } from './machine/chromium.mjs';
+import { ensureHost } from './machine/host.mjs';
+import { installExtension, startServer } from './machine/server.mjs';
+import { openWorkbench } from './machine/user.mjs';
+import { runSuiteInBrowser, runSuiteOnDesktop } from './run-suite.mjs';
+
+const here = fileURLToPath(new URL('.', import.meta.url));
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const artifacts = join(root, 'artifacts', 'editor');
+const only = process.argv[2] ?? '';
+const began = Date.now();
+const count = { passed: 0, failed: 0 };
+
+function report(ok, title, problem = '') {
+  count[ok ? 'passed' : 'failed'] += 1;
+  const seconds = ((Date.now() - began) / 1000).toFixed(0);
+  console.log(`${ok ? 'ok' : 'not ok'} - ${title} (${seconds} s)${problem && `\n${problem}`}`);
+}
+
+const chromium = ensureChromium();
+if (chromium.missing) {
+  const must = process.env.CI === 'true';
+  console.log(`${must ? 'not ok' : 'skipped'} - the real editor: ${chromium.missing}`);
+  console.log(must ? '0 passed, 1 failed' : '0 passed, 0 failed, 1 skipped');
+  process.exit(must ? 1 : 0);
+}
+
+const host = ensureHost();
+const vsix = process.env.HUBWRIGHT_VSIX ?? packExtension();
+const suite = await bundleSuite();
+rmSync(artifacts, { recursive: true, force: true });
+mkdirSync(artifacts, { recursive: true });
+const data = installExtension(host, vsix);
+const samples = join(data.extension, 'client', 'samples');
+const browser = await openBrowser(chromium.path);
+try {
+  if ('suite'.includes(only)) await runSuites();
+  await runScenarios();
+} finally {
+  await browser.close();
+  data.remove();
+  rmSync(join(suite, '..'), { recursive: true, force: true });
+}
+console.log(`${count.passed} passed, ${count.failed} failed`);
+process.exit(count.failed > 0 || count.passed === 0 ? 1 : 0);
+
+async function runSuites() {
+  const server = await startServer(host, data, { driver: true });
+  for (const kind of ['node', 'web']) {
+    await withWorkspace(async (workspace) => {
+      let seen = 0;
+      const print = (line) => {
+        const result = /^(not )?ok - (.*)/s.exec(line);
+        if (result) report(!result[1], `in the ${kind} extension host, ${result[2]}`);
+        if (result) seen += 1;
+        if (line.startsWith('extension host:')) console.log(`# ${line}`);
+      };
+      const options = {
+        browser,
+        server,
+        extension: data.extension,
+        suite,
+        workspace,
+        kind,
+        print,
+        artifacts,
+      };
+      try {
+        const { code, noise } = await runSuiteInBrowser(options);
+        if (seen === 0)
+          report(
+            false,
+            `the suite runs in the ${kind} extension host`,
+            `exit ${code}\n${noise.slice(-15).join('\n')}`,
+          );
+      } catch (error) {
+        report(false, `the suite ends in the ${kind} extension host`, error.message);
+      }
+    });
+  }
+  await server.stop();
+  const executable = process.env.HUBWRIGHT_VSCODE;
+  if (!executable) return;
+  await withWorkspace(async (workspace) => {
+    const options = { executable, extension: data.extension, suite, workspace };
+    const problem = await runSuiteOnDesktop(options).then(
+      (code) => (code === 0 ? '' : `exit ${code}`),
+      String,
+    );
+    report(problem === '', 'the suite runs in a desktop VS Code', problem);
+  });
+}
+
+async function runScenarios() {
+  const server = await startServer(host, data);
+  for (const file of readdirSync(join(here, 'scenarios')).filter((name) => name.includes(only))) {
+    const scenario = await import(`./scenarios/${file}`);
+    await withWorkspace(async (workspace) => {
+      const user = await openWorkbench({ browser, server, workspace, artifacts });
+      try {
+        await scenario.run({ user, workspace, data, artifacts });
+        report(true, scenario.title);
+      } catch (error) {
+        await user.screenshot(`failed-${file}`);
+        report(false, scenario.title, error.stack);
+      }
+      await user.close();
+    });
+  }
+  await server.stop();
+}
+
+/** Gives a copy of the samples, for a test may write. */
+async function withWorkspace(body) {
+  const workspace = mkdtempSync(join(tmpdir(), 'hubwright-samples-'));
+  cpSync(samples, workspace, { recursive: true });
+  await body(workspace);
+  rmSync(workspace, { recursive: true, force: true });
+}
+
+function packExtension() {
+  const done = spawnSync('npm', ['run', '--silent', 'package'], { cwd: root, stdio: ['ignore', 2, 2] });
+  if (done.status !== 0) throw new Error('npm run package failed');
+  return join(root, 'dist', 'hubwright.vsix');
+}
+
+async function bundleSuite() {
+  const outfile = join(mkdtempSync(join(tmpdir(), 'hubwright-suite-')), 'index.cjs');
+  const entry = join(here, 'suite', 'index.ts');
+  await build({
+    entryPoints: [entry],
+    outfile,
+    bundle: true,
+    format: 'cjs',
+    platform: 'neutral',
+    external: ['vscode'],
+  });
+  return outfile;
+}
