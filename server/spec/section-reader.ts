@@ -203,6 +203,8 @@ function withinLine(text: string, span: Span): Span {
 
 function emptyValue(reader: Reader, entry: Entry, schema: KeyEntry, path: SpecPath): void {
   if (schema.info.type === 'text') return;
+  const { keySpan } = entry;
+  if (reader.yaml.broken.some((b) => b.start <= keySpan.end && keySpan.start <= b.end)) return;
   const message = `${entry.key} has no value yet${example(schema)}`;
   const code = schema.info.required ? 'missing-key' : 'value-not-understood';
   reader.problems.push(

@@ -8,6 +8,8 @@ export interface YamlText {
   readonly root: Node | null;
   /** From an offset of the tree to one of the text: they differ where the text was mended before it was parsed. */
   at(offset: number): number;
+  /** The parser saw another text: written values come from the user's. */
+  readonly mended: boolean;
   /** Found while parsing: syntax and what of YAML is not read. */
   readonly problems: Problem[];
   /** Stretches where the syntax broke: what is missing near them may only seem so. */
@@ -51,9 +53,9 @@ export function keyOf(pair: Pair<unknown, unknown>): string | null {
 /** The text of a scalar, quotes and folds undone. */
 export function writtenOf(yaml: YamlText, node: Scalar): string {
   const value = typeof node.value === 'string' ? node.value : String(node.value ?? '');
-  if (node.type !== 'PLAIN' || !node.range || yaml.broken.length === 0) return value;
+  if (node.type !== 'PLAIN' || !node.range || !yaml.mended) return value;
   const source = yaml.text.slice(yaml.at(node.range[0]), yaml.at(node.range[1]));
-  return source.includes('\n') ? value : source;
+  return /[\r\n]/.test(source) ? value : source.trim();
 }
 
 /** Where a node stands, without the blanks and comments after it. */

@@ -82,3 +82,8 @@ function keyEntry(key: string, of: z.ZodType): KeyEntry {
   };
   return { info, schema };
 }
+
+/** The keys of all sections. */
+export function allKeys(): Iterable<string> {
+  return [...entries.values()].flatMap((keys) => [...keys.keys()]);
+}
