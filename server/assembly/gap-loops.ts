@@ -38,8 +38,7 @@ export function freehubGap(
 function wantedGap(settled: Settled, toleranced: boolean): Wanted {
   const [lo, hi] = sizeRange(settled.drawn);
   const { nominal } = settled.drawn;
-  const assumed = toleranced ? null : `gap ${nominal} read as the least gap: no tolerance is written`;
-  return { nominal, lo, hi: toleranced ? hi : Number.POSITIVE_INFINITY, path: settled.path, assumed };
+  return { nominal, lo, hi: toleranced ? hi : Number.POSITIVE_INFINITY, path: settled.path, assumed: null };
 }
 
 function located(seats: readonly FilledSeat[], line: readonly LinePart[]): readonly FilledSeat[] {

@@ -1,6 +1,6 @@
 import type { Limits, Settled } from '../assembly/settle.ts';
 import { asBuilt, meanOf, sizeRange } from '../assembly/settle.ts';
-import { micrometres } from '../engine/base/figures.ts';
+import { length, micrometres } from '../engine/base/figures.ts';
 
 /** Interference of two mating diameters, mm; negative is clearance. */
 export interface Interference {
@@ -21,5 +21,5 @@ export function interference(hole: Settled, inner: Settled): Interference {
 export function sayInterference({ least, mean, most }: Interference): string {
   const word = mean < 0 ? 'clearance' : 'interference';
   const [lo, hi] = mean < 0 ? [-most, -least] : [least, most];
-  return `${micrometres(Math.abs(mean))} of ${word} on average (${(lo * 1000).toFixed(0)} to ${(hi * 1000).toFixed(0)})`;
+  return `${micrometres(Math.abs(mean))} of ${word} on average (${length(lo * 1000, 0)} to ${length(hi * 1000, 0)})`;
 }

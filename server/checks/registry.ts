@@ -29,6 +29,7 @@ import { seatWithoutBearing } from './stack/seat-without-bearing.ts';
 import { spacerOffAxle } from './stack/spacer-off-axle.ts';
 import { spacerRubs } from './stack/spacer-rubs.ts';
 import { symmetricPartsDiffer } from './stack/symmetric-parts-differ.ts';
+import { widthCorner } from './stack/width-corner.ts';
 import { widthOff } from './stack/width-off.ts';
 import { allowUnused } from './text/allow-unused.ts';
 import { allowWithoutReason } from './text/allow-without-reason.ts';
@@ -60,6 +61,7 @@ export const checks: readonly Check[] = [
   spacerRubs,
   symmetricPartsDiffer,
   widthOff,
+  widthCorner,
   filletTooLarge,
   fitUnusual,
   housingLengthOff,

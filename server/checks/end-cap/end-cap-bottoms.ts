@@ -17,9 +17,12 @@ export const endCapBottoms: Check = {
     bad: pageHub(
       ['length: 80 ±0.1', 'length: 83 ±0.1'],
       ['    face: 19.4', '    face: 19.4\n    socket: 5'],
-      ['    face: 19.4\n', '    face: 19.4 \n    socket: 5\n'],
+      ['right\n    length: 14.03 ±0.02', 'right\n    socket: 5\n    length: 14.03 ±0.02'],
     ),
-    good: pageHub(['    face: 19.4', '    face: 19.4\n    socket: 5']),
+    good: pageHub(
+      ['    face: 19.4', '    face: 19.4\n    socket: 5'],
+      ['right\n    length: 14.03 ±0.02', 'right\n    socket: 5\n    length: 14.03 ±0.02'],
+    ),
     sources: ['common practice'],
   },
   run: (analysis) => eachVariant(analysis, (variant) => bottoms(analysis, variant)),

@@ -1,4 +1,5 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
+import type { LinePart } from '../../assembly/line.ts';
 import { length, plain } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
@@ -32,6 +33,7 @@ function* rubbing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft>
     const reach = face && bearing ? ringFace(bearing, face.value.nominal, gap) : null;
     if (!face || !bearing || !reach) continue;
     const name = `face of ${cap.address}`;
+    const target = mirrored(variant, cap, reach.most) ?? reach.most;
     yield {
       path: face.path,
       severity: reach.touches === 'outer ring' ? 'error' : 'warning',
@@ -44,11 +46,18 @@ function* rubbing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft>
         estimated: reach.estimated,
       },
       fixes: [
-        rewriteFix(analysis, face, reach.most, {
+        rewriteFix(analysis, face, target, {
           name,
           result: `it then bears on the inner ring of ${bearing.address} only`,
         }),
       ],
     };
   }
+}
+
+/** The face of the cap on the other side, where that one stays on the inner ring: the two are one part. */
+function mirrored(variant: VariantAnalysis, cap: LinePart, most: number): number | null {
+  const other = variant.assembly.line.find(({ part }) => part.kind === 'end-cap' && part !== cap.part);
+  const face = other?.part.values.face?.value.nominal;
+  return face !== undefined && face <= most ? face : null;
 }

@@ -4,10 +4,11 @@ import type { GapLoop } from '../../assembly/loop.ts';
 import { millimetres, plain, share } from '../../engine/base/figures.ts';
 import type { Check, Draft, Severity } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { gapTarget } from '../gap-target.ts';
 import { lengthChanges, lengthFixes, sayChange } from '../length-fixes.ts';
 import { loopData, relatedTerms, sayAgainst, sayWanted } from '../loop-talk.ts';
 import { freehubPage } from './freehub-page.ts';
-import { gapTarget } from './gap-target.ts';
+import { mendedByWidth } from './mended-by-width.ts';
 
 /** The running gap between freehub and shell is not the one wanted. */
 export const freehubGapOff: Check = {
@@ -31,7 +32,8 @@ function* gapOff(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> 
     const { wanted } = gap.loop;
     if (gap.loop.role !== 'running' || !wanted || !result || result.mean <= 0) continue;
     const severity = judge(result, wanted, analysis);
-    if (severity) yield draftOf(analysis, variant, gap, result, how, severity);
+    if (severity && !mendedByWidth(analysis, variant, gap.loop, how))
+      yield draftOf(analysis, variant, gap, result, how, severity);
   }
 }
 

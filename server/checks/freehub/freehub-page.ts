@@ -2,7 +2,7 @@
 export function freehubPage(gap: string, spacer = '17.4'): string {
   return `hub: Plover rear
 position: rear
-width: 142 ±0.5
+width: 142 ±1
 shell:
   between-shoulders: 50
   seats:

@@ -2,10 +2,11 @@ import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { millimetres } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { gapTarget } from '../gap-target.ts';
 import { lengthChanges, lengthFixes, sayChange } from '../length-fixes.ts';
 import { loopData, relatedTerms, sayWanted } from '../loop-talk.ts';
 import { freehubPage } from './freehub-page.ts';
-import { gapTarget } from './gap-target.ts';
+import { mendedByWidth } from './mended-by-width.ts';
 
 /** Freehub and shell touch. */
 export const freehubRubs: Check = {
@@ -28,6 +29,7 @@ function* rubbing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft>
     const result = gap[how];
     const { wanted } = gap.loop;
     if (gap.loop.role !== 'running' || !wanted || !result || 0 < result.mean) continue;
+    if (mendedByWidth(analysis, variant, gap.loop, how)) continue;
     const target = gapTarget(wanted, result);
     const changes = lengthChanges(variant, gap.loop, target, how);
     const [best] = changes;

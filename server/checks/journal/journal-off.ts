@@ -2,7 +2,7 @@ import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { length, plain } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
-import { journalOf } from '../journal-of.ts';
+import { journalOf, sameSize } from '../journal-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { rewriteFix } from '../rewrite.ts';
 
@@ -20,9 +20,6 @@ export const journalOff: Check = {
   },
   run: (analysis) => eachVariant(analysis, (variant) => wrongSize(analysis, variant)),
 };
-
-/** Nominals further apart than this, mm, are two sizes and not a fit. */
-const sameSize = 0.2;
 
 function* wrongSize(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
   const seen = new Set<unknown>();

@@ -31,7 +31,7 @@ export const retainingRingNoRoom: Check = {
 function* noRoom(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
   for (const gap of variant.gaps) {
     const result = gap.built ?? gap.drawn;
-    if (gap.loop.role !== 'retaining-ring' || !result || 0 <= result.worst[0]) continue;
+    if (gap.loop.role !== 'retaining-ring' || !result || -1e-6 <= result.worst[0]) continue;
     const seat = findSeat(variant, gap.loop.between[0].replace('.retaining-ring', ''));
     const groove = seat?.seat.ring?.values['groove-from-face'];
     const depth = seat?.seat.values.depth;

@@ -4,12 +4,10 @@ import { bearingsFitting } from '../../engine/bearings/identify-bearing.ts';
 import { setValue } from '../../spec/edit.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { sameSize } from '../journal-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { rewriteFix } from '../rewrite.ts';
 import { seatsOf } from '../seat-of.ts';
-
-/** Nominals further apart than this, mm, are two sizes and not a fit. */
-const sameSize = 0.2;
 
 /** A seat and the bearing in it are of two different sizes. */
 export const seatBoreOff: Check = {

@@ -1,7 +1,13 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { millimetres } from '../../engine/base/figures.ts';
+import { setValue } from '../../spec/edit.ts';
+import type { BesidePlace } from '../../spec/model.ts';
+import type { Placed } from '../../spec/place.ts';
+import type { Fix } from '../../spec/problem.ts';
+import { withNominal } from '../../spec/with-nominal.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { gapTarget } from '../gap-target.ts';
 import { loopData, relatedTerms, sayAgainst, sayWanted } from '../loop-talk.ts';
 import { pageHub } from '../page-hub.ts';
 
@@ -38,11 +44,27 @@ function* closed(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> 
     if (!at) continue;
     const [a, b] = loop.between;
     const off = wanted ? sayAgainst(result.mean, wanted) : 'they touch';
+    const target = wanted ? gapTarget(wanted, result) : analysis.limits.value('running-gap');
+    const beside = variant.assembly.hub.beside.find(({ address }) => address === a);
     yield {
       path: at.path,
-      message: `gap between ${a} and ${b} is ${millimetres(result.mean)} on average, wanted ${wanted ? sayWanted(wanted) : 'more than 0'}: ${off} — move ${a} by ${millimetres(Math.abs((wanted?.nominal ?? analysis.limits.value('running-gap')) - result.mean))}`,
+      message: `gap between ${a} and ${b} is ${millimetres(result.mean)} on average, wanted ${wanted ? sayWanted(wanted) : 'more than 0'}: ${off} — move ${a} by ${millimetres(Math.abs(target - result.mean))}`,
       related: relatedTerms(loop, result, built ? 'built' : 'drawn'),
       data: loopData(loop, result),
+      fixes: beside?.values.at
+        ? [moveFix(analysis, beside.values.at, at.sign * (target - result.mean), a, target)]
+        : [],
     };
   }
+}
+
+function moveFix(analysis: Analysis, at: Placed<BesidePlace>, by: number, name: string, gap: number): Fix {
+  const { distance, from } = at.value;
+  const place = withNominal(distance, Number((distance.nominal + by).toFixed(2)));
+  const text = from === null ? place : `${place} from ${from}`;
+  return {
+    title: `Move ${name} to ${text}: the gap is then ${millimetres(gap)} on average`,
+    changes: setValue(analysis.spec, at.path, text),
+    preferred: true,
+  };
 }

@@ -1,6 +1,7 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { emptySeats } from '../empty-seats.ts';
 import { pageHub } from '../page-hub.ts';
 
 /** A seat is written that no bearing stands in. */
@@ -15,31 +16,25 @@ export const seatWithoutBearing: Check = {
     good: pageHub(),
     sources: ['common practice'],
   },
-  run: (analysis) => eachVariant(analysis, emptySeats),
+  run: (analysis) => eachVariant(analysis, withoutBearing),
 };
 
-function* emptySeats(variant: VariantAnalysis): Iterable<Draft> {
-  const { shell, freehub, bearings, hub } = variant.assembly;
-  const known = new Set(
-    [shell, freehub].flatMap((housing) => housing?.seats.map(({ address }) => address) ?? []),
-  );
-  // A bearing that names no seat, or one that is not there, is the cause; its own finding says so.
-  if (bearings.some(({ part }) => !part.values.seat || !known.has(part.values.seat.value))) return;
-  // A cup-and-cone hub, or a housing drawn before its bearings, has no cartridge bearings to seat.
-  if (bearings.length === 0 || hub.stack.some(({ kind }) => kind === 'cone')) return;
-  for (const housing of [shell, freehub]) {
-    for (const seat of housing?.seats ?? []) {
-      if (seat.bearings.length > 0) continue;
-      yield {
-        path: seat.seat.path,
-        part: 'key',
-        message: `no bearing stands in ${seat.address}: ${bearings.length} bearings are in the stack — add the one that belongs here, or remove the seat`,
-        related: bearings.map(({ part, address }) => ({
-          path: part.values.seat?.path ?? part.path,
-          message: `${address} stands in ${part.values.seat?.value}`,
-        })),
-        data: { seat: seat.address, bearings: bearings.length },
-      };
-    }
+function* withoutBearing(variant: VariantAnalysis): Iterable<Draft> {
+  const { bearings } = variant.assembly;
+  const count =
+    bearings.length === 1
+      ? 'one bearing, in another seat'
+      : `${bearings.length} bearings, each in another seat`;
+  for (const { seat, address } of emptySeats(variant)) {
+    yield {
+      path: seat.path,
+      part: 'key',
+      message: `no bearing stands in ${address}: the stack has ${count} — add the one that belongs here, or remove the seat`,
+      related: bearings.map(({ part, address: bearing }) => ({
+        path: part.values.seat?.path ?? part.path,
+        message: `${bearing} stands in ${part.values.seat?.value}`,
+      })),
+      data: { seat: address, bearings: bearings.length },
+    };
   }
 }

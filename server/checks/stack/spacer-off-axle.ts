@@ -2,6 +2,7 @@ import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { length, plain } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { axleSuitsBearings } from '../journal-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { rewriteFix } from '../rewrite.ts';
 
@@ -25,7 +26,8 @@ const slidingRoom = 0.1;
 
 function* offAxle(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
   const axle = variant.assembly.hub.axle?.values.diameter;
-  if (!axle) return;
+  // An axle that does not suit its bearings is the fault then, and said there.
+  if (!axle || !axleSuitsBearings(variant)) return;
   const most = analysis.limits.value('spacer-clearance');
   for (const { part, address } of variant.assembly.line) {
     const { inside } = part.values;

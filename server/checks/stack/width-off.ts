@@ -1,8 +1,9 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import type { Closed } from '../../analysis/close.ts';
-import type { Wanted } from '../../assembly/loop.ts';
+import type { Loop, Wanted } from '../../assembly/loop.ts';
 import { millimetres, share } from '../../engine/base/figures.ts';
 import type { Check, Draft, Severity } from '../check.ts';
+import { emptySeats } from '../empty-seats.ts';
 import { lengthChanges, lengthFixes, sayChange } from '../length-fixes.ts';
 import { loopData, relatedTerms, sayAgainst, sayWanted } from '../loop-talk.ts';
 
@@ -35,7 +36,8 @@ export const widthOff: Check = {
 export function widthDraft(analysis: Analysis, variant: VariantAnalysis): Draft | null {
   const { width } = variant;
   const { wanted } = width.loop;
-  if (!wanted) return null;
+  // A stack that lacks a bearing is short for that reason, and it is said at the empty seat.
+  if (!wanted || emptySeats(variant).length > 0) return null;
   for (const how of ['built', 'drawn'] as const) {
     const closed = width[how];
     const severity = closed ? judge(closed, wanted, analysis) : null;
@@ -44,13 +46,12 @@ export function widthDraft(analysis: Analysis, variant: VariantAnalysis): Draft 
   return null;
 }
 
-/** Error: the mean is outside. Warning: too many builds are. Information: only the worst corner is. */
+/** Error: the mean is outside. Warning: too many builds are. */
 function judge(closed: Closed, wanted: Wanted, analysis: Analysis): Severity | null {
-  const { mean, worst, shareOutside } = closed;
+  const { mean, shareOutside } = closed;
   const slack = 1e-6;
   if (mean < wanted.lo - slack || wanted.hi + slack < mean) return 'error';
   if (analysis.limits.value('share-outside') < (shareOutside ?? 0)) return 'warning';
-  if (worst[0] < wanted.lo - slack || wanted.hi + slack < worst[1]) return 'information';
   return null;
 }
 
@@ -65,13 +66,14 @@ function draftOf(
   const { loop } = variant.width;
   const middle = (wanted.lo + wanted.hi) / 2;
   const centred = Math.abs(closed.mean - middle) < 0.01;
-  const changes = severity === 'information' || centred ? [] : lengthChanges(variant, loop, middle, how);
+  const changes = centred ? [] : lengthChanges(variant, loop, middle, how);
   const [best] = changes;
   const measured = how === 'built' ? ', as measured' : '';
-  const against = severity === 'error' ? sayAgainst(closed.mean, wanted) : outsideWords(closed, severity);
-  const todo = best
-    ? sayChange(best)
-    : advice(loop.terms[Number(closed.contributions[0]?.id ?? -1)]?.address, severity);
+  const against =
+    severity === 'error'
+      ? sayAgainst(closed.mean, wanted)
+      : `${share(closed.shareOutside ?? 0)} of builds fall outside`;
+  const todo = best ? sayChange(best) : advice(largestTerm(loop, closed));
   return {
     path: best?.path ?? wanted.path,
     severity,
@@ -82,13 +84,12 @@ function draftOf(
   };
 }
 
-function outsideWords(closed: Closed, severity: Severity): string {
-  const [lo, hi] = closed.worst;
-  if (severity === 'warning') return `${share(closed.shareOutside ?? 0)} of builds fall outside`;
-  return `only the corners of all tolerances, ${lo.toFixed(2)} and ${hi.toFixed(2)}, lie outside`;
+function advice(largest: string | undefined): string {
+  return largest ? `tighten ${largest}, which varies most, or widen the limits` : '';
 }
 
-function advice(largest: string | undefined, severity: Severity): string {
-  if (severity === 'information') return 'nothing to change unless every build must fit';
-  return largest ? `tighten ${largest}, which varies most, or widen the limits` : '';
+/** The term with the largest share of the variation. */
+function largestTerm(loop: Loop, closed: Closed): string | undefined {
+  const [largest] = [...closed.contributions].sort((a, b) => b.share - a.share);
+  return largest && loop.terms[Number(largest.id)]?.address;
 }

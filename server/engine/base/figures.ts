@@ -2,7 +2,7 @@
 
 const fixed = (value: number, digits: number): string => {
   const text = value.toFixed(digits);
-  return Number(text) === 0 ? (0).toFixed(digits) : text;
+  return Number(text) === 0 ? (0).toFixed(digits) : text.replace('-', '−');
 };
 
 /** A length without its unit, hundredths of a millimetre, no trailing zeros beyond the decimals asked: `62.06`. */

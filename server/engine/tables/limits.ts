@@ -65,6 +65,12 @@ export const defaultLimits = {
     meaning: 'how far an outer ring may stand proud of its seat before it counts as not carried',
     source: 'common-practice',
   },
+  'seat-recess': {
+    value: 1.5,
+    unit: 'mm',
+    meaning: 'how far a bearing may lie below the face of its housing with nothing written beside it',
+    source: 'common-practice',
+  },
   'seat-interference': {
     value: 0,
     unit: 'mm',

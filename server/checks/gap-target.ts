@@ -1,5 +1,5 @@
-import type { Closed } from '../../analysis/close.ts';
-import type { Wanted } from '../../assembly/loop.ts';
+import type { Closed } from '../analysis/close.ts';
+import type { Wanted } from '../assembly/loop.ts';
 
 /** The mean to aim a gap at: the middle of its limits; above a least gap, far enough that the spread clears it. */
 export function gapTarget(wanted: Wanted, result: Closed): number {
