@@ -8,7 +8,8 @@ import { openColumns, openQuote, type TextLine, textLines } from './text-lines.t
 
 /** What an error of the parser came from, mended for another try. */
 export interface Mending {
-  readonly problem: Problem;
+  /** Null for what is only half-typed. */
+  readonly problem: Problem | null;
   /** Where what is missing may only seem so; null where nothing was lost. */
   readonly broken: Span | null;
 }
@@ -28,7 +29,10 @@ export function mendErrors(mended: MendedText, errors: readonly YAMLError[]): Me
     const line = lines[index];
     if (!line) continue;
     const mending = mendOne(mended, lines, index, at, error);
-    if (mending) done.push(mending);
+    if (!mending) continue;
+    done.push(mending);
+    // After a bracket too many the parser gives up: what follows comes from it.
+    if (mending.problem?.data['slip'] === 'bracket') break;
   }
   return done;
 }
@@ -42,6 +46,10 @@ function mendOne(
 ): Mending | null {
   const line = lines[index];
   if (!line) return null;
+  if (wordsOf(line) === null && /^[ \t]*-/.test(line.text)) {
+    mended.blank(line);
+    return { problem: null, broken: { start: line.start + line.indent, end: line.end } };
+  }
   if (error.code === 'UNEXPECTED_TOKEN' && /[}\]]/.test(mended.original[at] ?? ''))
     return strayBracket(mended, at);
   if (
@@ -78,7 +86,10 @@ function unclosedQuotes(
     const at = line.start + quote;
     mended.overwrite(at, ' ');
     const sign = line.text[quote] ?? '"';
-    const end = line.start + line.text.replace(/[ \t]+#.*$/, '').trimEnd().length;
+    const inFlow = /[{[][^}\]]*$/.test(line.text.slice(0, quote));
+    const rest = line.text.replace(/[ \t]+#.*$/, '').trimEnd();
+    const stop = inFlow ? rest.slice(quote).search(/\s*[,}\]]/) : -1;
+    const end = stop < 0 ? line.start + rest.length : at + stop;
     const message = `the quote opened here is not closed; close it on the same line: ${mended.original.slice(at, end)}${sign}`;
     const problem = makeProblem(
       'yaml-syntax',
@@ -133,7 +144,9 @@ function noColon(
       broken: null,
     };
   }
-  mended.blank({ start: words.start, end: line.end });
+  const known = isKnownKey(words.text);
+  if (known && !mended.mend(span.end, span.end, ':')) return null;
+  if (!known) mended.blank({ start: words.start, end: line.end });
   const message = `${words.text} has no value yet; a colon, a space and a value are wanted after it`;
   return { problem: makeProblem('yaml-syntax', message, span, { data: { slip: 'no-value' } }), broken: span };
 }
@@ -165,16 +178,10 @@ function secondColon(mended: MendedText, line: TextLine, at: number): Mending | 
 function badIndent(mended: MendedText, lines: readonly TextLine[], from: number): Mending | null {
   const index = lines.findIndex((line, i) => from <= i && !line.idle && !line.block);
   const line = lines[index];
-  if (!line) return null;
-  const open = openColumns(lines.slice(0, index));
+  if (!line || line.text.slice(0, line.indent).includes('\t')) return null;
   const isItem = line.text.startsWith('- ', line.indent);
-  const item = lines
-    .slice(0, index)
-    .findLast((l) => !l.idle && !l.block && l.text.startsWith('- ', l.indent));
-  const columns = isItem ? open : open.filter((column) => column !== item?.indent);
-  const wanted = columns.toSorted(
-    (a, b) => Math.abs(a - line.indent) - Math.abs(b - line.indent) || b - a,
-  )[0];
+  const open = openColumns(lines.slice(0, index), isItem);
+  const wanted = open.toSorted((a, b) => Math.abs(a - line.indent) - Math.abs(b - line.indent) || b - a)[0];
   if (wanted === undefined || wanted === line.indent) return null;
   const changes = [];
   for (const each of lines.slice(index)) {

@@ -1,9 +1,10 @@
-import { nextLine } from './lines.ts';
+import { lineOf, nextLine } from './lines.ts';
 import { makeProblem, replaceFix } from './make-problem.ts';
 import type { MendedText } from './mended-text.ts';
 import type { Fix, Problem, TextChange } from './problem.ts';
 import { isKnownKey } from './schema/known-keys.ts';
 import { openColumns, openQuote, type TextLine, textLines } from './text-lines.ts';
+import { yamlMessage } from './yaml-message.ts';
 
 /**
  * What can be seen in a text before it is parsed, mended for the parser and reported in our words: the parser would
@@ -16,12 +17,28 @@ export function mendText(mended: MendedText): Problem[] {
   if (/[\u00a0\u2000-\u200b\u202f\u3000]/.test(text)) {
     mended.translate((t) => t.replace(/[\u00a0\u2000-\u200b\u202f\u3000]/g, ' '));
   }
+  if (/^\ufeff?%/.test(text)) problems.push(directive(mended));
   if (text.includes('<<<<<<<')) problems.push(...conflictMarkers(mended));
   if (/^(?:---|\.\.\.)/m.test(text)) problems.push(...secondDocument(mended));
   if (text.includes('\t')) problems.push(...tabs(mended));
   if (/^[ \t]*(?:- +)*-[A-Za-z]/m.test(text)) problems.push(...dashes(mended));
   if (/(?:^|[{,[\s])[a-zA-Z][\w-]*:(?=[^\s:/\\,}\]])/.test(text)) problems.push(...colons(mended));
   return problems;
+}
+
+/** `%YAML 1.2` and the like before the first key: blanked, with its `---`. */
+function directive(mended: MendedText): Problem {
+  const text = mended.original;
+  let end = 0;
+  for (const line of textLines(text)) {
+    if (!line.idle && !/^\ufeff?[%]|^---[ \t]*$/.test(line.text)) break;
+    if (!line.idle) end = line.end;
+  }
+  const start = text.indexOf('%');
+  mended.blank({ start, end });
+  const line = lineOf(text, start);
+  const message = yamlMessage({ code: 'BAD_DIRECTIVE', message: '' }, text.slice(start, line.end).trim());
+  return makeProblem('yaml-syntax', message, { start, end: line.end }, { data: { yaml: 'BAD_DIRECTIVE' } });
 }
 
 interface Conflict {
@@ -111,7 +128,6 @@ function tabs(mended: MendedText): Problem[] {
     const blanks = line.text.slice(0, indent);
     if (!line.idle && !line.block && blanks.includes('\t')) {
       const last = seen.findLast((l) => !l.idle && !l.block);
-      const open = openColumns(seen);
       const opens =
         last?.text
           .replace(/[ \t]+#.*$/, '')
@@ -119,6 +135,7 @@ function tabs(mended: MendedText): Problem[] {
           .endsWith(':') ?? false;
       const widths = [2, 4, 8].map((width) => expanded(blanks, width));
       const list = line.text[indent] === '-';
+      const open = openColumns(seen, list);
       const deeper = (open.at(-1) ?? 0) + (opens && !list ? 2 : 0);
       const fits = (c: number) => (opens ? (open.at(-1) ?? 0) < c : false) || open.includes(c);
       indent = widths.find(fits) ?? (opens ? deeper : (open.at(-1) ?? 0));

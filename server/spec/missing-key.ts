@@ -1,11 +1,12 @@
-import type { YAMLMap } from 'yaml';
-import { lineOf } from './lines.ts';
+import type { Pair, YAMLMap } from 'yaml';
+import { lineOf, newlineOf } from './lines.ts';
 import { makeProblem } from './make-problem.ts';
 import type { Span, SpecPath } from './place.ts';
+import { trimmedEnd } from './places.ts';
 import type { Fix } from './problem.ts';
 import type { KeyInfo, SectionId } from './schema/key-info.ts';
 import type { Entry, Reader } from './section-reader.ts';
-import { nodeSpan } from './yaml-text.ts';
+import { isEmpty, nodeSpan, type YamlText } from './yaml-text.ts';
 
 interface Missing {
   readonly info: Pick<KeyInfo, 'key' | 'title' | 'description' | 'examples' | 'type'>;
@@ -46,32 +47,30 @@ function whereName(section: SectionId, path: SpecPath): string {
   return kind ? `this ${kind}` : String(path.at(-1));
 }
 
-function insertFix(reader: Reader, { info, map, entries, path }: Missing): Fix | null {
-  const { text } = reader.yaml;
-  const title = `Add ${info.key}`;
-  const snippet = { title, snippet: true, preferred: true } as const;
-  const value = info.type === 'list' ? '' : ' $0';
-  const last = entries.at(-1);
-  if (!last || !map) return null;
+function insertFix(reader: Reader, { info, map, path }: Missing): Fix | null {
+  const { yaml } = reader;
+  const { text } = yaml;
+  const first = map?.items[0];
+  const last = map?.items.at(-1);
+  if (!map || !first || !last) return null;
+  const snippet = { title: `Add ${info.key}`, snippet: true, preferred: true } as const;
   if (map.flow) {
-    const end = last.valueSpan?.end ?? last.keySpan.end;
-    return { ...snippet, changes: [{ span: { start: end, end }, text: `, ${info.key}:${value || ' $0'}` }] };
+    const end = textEnd(yaml, last);
+    return { ...snippet, changes: [{ span: { start: end, end }, text: `, ${info.key}: $0` }] };
   }
-  const anchor = path.length === 0 ? last : (entries[0] ?? last);
-  const line = lineOf(text, lineEndOf(reader, anchor));
-  const column = anchor.keySpan.start - lineOf(text, anchor.keySpan.start).start;
-  const newline = text.includes('\r\n') ? '\r\n' : '\n';
-  const indent = ' '.repeat(column);
-  const body = info.type === 'list' ? `${info.key}:${newline}${indent}  - $0` : `${info.key}:${value}`;
-  return {
-    ...snippet,
-    changes: [{ span: { start: line.end, end: line.end }, text: `${newline}${indent}${body}` }],
-  };
+  const at = lineOf(text, textEnd(yaml, path.length === 0 ? last : first)).end;
+  const key = nodeSpan(yaml, first.key)?.start ?? 0;
+  const indent = ' '.repeat(path.length === 0 ? 0 : key - lineOf(text, key).start);
+  const newline = newlineOf(text);
+  const body = info.type === 'list' ? `${info.key}:${newline}${indent}  - $0` : `${info.key}: $0`;
+  return { ...snippet, changes: [{ span: { start: at, end: at }, text: `${newline}${indent}${body}` }] };
 }
 
-/** Where the entry's last line with text ends. */
-function lineEndOf(reader: Reader, entry: Entry): number {
-  const end = entry.valueSpan?.end ?? entry.keySpan.end;
-  const text = reader.yaml.text.slice(entry.keySpan.start, Math.max(end, entry.keySpan.end));
-  return entry.keySpan.start + text.trimEnd().length;
+/** Where the last text of a pair ends. */
+function textEnd(yaml: YamlText, pair: Pair<unknown, unknown>): number {
+  const start = nodeSpan(yaml, pair.key)?.start ?? 0;
+  const end = isEmpty(pair.value)
+    ? (nodeSpan(yaml, pair.key)?.end ?? start)
+    : (nodeSpan(yaml, pair.value)?.end ?? start);
+  return trimmedEnd(yaml.text, { start, end });
 }

@@ -2,13 +2,13 @@
  * The candidate nearest to a word: what was meant. Edits are insertions, deletions, replacements and swaps of
  * neighbours, blind to case; the first of equals wins. Null when none is near enough.
  *
- * @param limit edits at most; by default 2, and 1 for words of up to three letters
+ * @param limit edits at most; by default 2, and 1 for words of up to four letters
  */
 export function nearestOf(word: string, candidates: Iterable<string>, limit?: number): string | null {
   const wanted = word.toLowerCase();
   if (wanted === '') return null;
   let best: string | null = null;
-  let least = (limit ?? (wanted.length <= 3 ? 1 : 2)) + 1;
+  let least = (limit ?? (wanted.length <= 4 ? 1 : 2)) + 1;
   for (const candidate of candidates) {
     const other = candidate.toLowerCase();
     if (least <= Math.abs(other.length - wanted.length)) continue;

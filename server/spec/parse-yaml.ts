@@ -35,7 +35,7 @@ export function parseYaml(text: string, kind: SpecKind): YamlText {
     const mendings = mendErrors(mended, doc.errors);
     if (mendings.length === 0) break;
     for (const mending of mendings) {
-      problems.push(mending.problem);
+      if (mending.problem) problems.push(mending.problem);
       if (mending.broken) broken.push(mending.broken);
     }
     doc = parseDocument(mended.text, parseOptions);
@@ -43,6 +43,18 @@ export function parseYaml(text: string, kind: SpecKind): YamlText {
   for (const problem of translated(mended, doc.errors, problems)) {
     problems.push(problem);
     broken.push(problem.span);
+  }
+  const tag = doc.warnings[0];
+  if (tag) {
+    const [start, end] = [mended.at(tag.pos[0]), mended.at(tag.pos[1])];
+    problems.push(
+      makeProblem(
+        'yaml-syntax',
+        yamlMessage(tag, text.slice(start, end)),
+        { start, end },
+        { data: { yaml: tag.code } },
+      ),
+    );
   }
   const root = doc.contents as Node | null;
   const at = mended.touched ? (offset: number) => mended.at(offset) : (offset: number) => offset;

@@ -7,7 +7,7 @@ import type { SpecPath } from './place.ts';
 import { keyEntries } from './schema/catalogue.ts';
 import type { SectionId } from './schema/key-info.ts';
 import { type Entry, entriesOf, type Reader, readEntries } from './section-reader.ts';
-import { asMap, isEmpty, keyOf, nodeSpan } from './yaml-text.ts';
+import { asMap, isBroken, isEmpty, keyOf, nodeSpan } from './yaml-text.ts';
 
 const kindAliases: Readonly<Record<string, string>> = {
   endcap: 'end-cap',
@@ -49,7 +49,12 @@ export function partOf(
   also?: SectionId,
 ): StackPart {
   const section: SectionId = `part:${head.kind}`;
-  const rest = entries.filter((entry) => entry !== head.entry);
+  // From a kind that lacks its dash on, the keys are another part's.
+  const stray = entries.findIndex(
+    (e) => e !== head.entry && (stackKinds as readonly string[]).includes(e.key),
+  );
+  const own = stray < 0 ? entries : entries.slice(0, stray + 1);
+  const rest = own.filter((entry) => entry !== head.entry);
   const options = { head: head.entry.keySpan, lenient: head.guessed };
   const values = readEntries<PartValues>(
     reader,
@@ -113,17 +118,15 @@ export function itemHead<K extends string>(
   if (named) return { kind: named.key as K, name: nameOf(reader, named, path), entry: named, guessed: false };
   const first = entries[0];
   if (!first) return null;
-  const keys = keyEntries(usual);
+  const group = usual.split(':')[0];
   const nothing = { kind: fallback, name: '', entry: first, guessed: true } as const;
   const nearOf = (entry: Entry): K | null =>
     (kinds.find((k) => k === kindAliases[entry.key.toLowerCase()]) ??
       nearestOf(entry.key.replace(/[_\s]/g, '-'), kinds)) as K | null;
-  const likely = entries.find((entry) => !keys.has(entry.key) && nearOf(entry) !== null) ?? first;
+  const isKey = (key: string) => kinds.some((k) => keyEntries(`${group}:${k}` as SectionId).has(key));
+  const likely = entries.find((entry) => !isKey(entry.key) && nearOf(entry) !== null) ?? first;
   const near = nearOf(likely);
-  const known = [...(entries.length === 0 ? [] : kinds)].some((k) =>
-    keyEntries(`part:${k}` as SectionId).has(first.key),
-  );
-  if (likely === first && known && near === null) {
+  if (isKey(likely.key)) {
     const message = `this item does not say what it is; it begins with its kind and name, as in - ${fallback}: left`;
     reader.problems.push(makeProblem('unknown-kind', message, first.keySpan, { data: { path, kinds } }));
     return { ...nothing, entry: { ...first, key: '' } };
@@ -153,7 +156,7 @@ export function itemHead<K extends string>(
 function nameOf(reader: Reader, entry: Entry, path: SpecPath): string {
   const name = entry.written?.trim() ?? '';
   if (name !== '') return name;
-  if (isAlias(entry.value)) return '';
+  if (isAlias(entry.value) || isBroken(reader.yaml, entry.keySpan)) return '';
   const message = `${entry.key} has no name yet, such as ${entry.key}: left; its name is its address in the file`;
   reader.problems.push(
     makeProblem('value-not-understood', message, entry.keySpan, { data: { key: entry.key, path } }),

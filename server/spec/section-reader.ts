@@ -8,7 +8,16 @@ import { type KeyEntry, keyEntries } from './schema/catalogue.ts';
 import type { SectionId } from './schema/key-info.ts';
 import { unknownKey } from './unknown-key.ts';
 import type { ValueProblem } from './value-problem.ts';
-import { asMap, asScalar, isEmpty, keyOf, nodeSpan, writtenOf, type YamlText } from './yaml-text.ts';
+import {
+  asMap,
+  asScalar,
+  isBroken,
+  isEmpty,
+  keyOf,
+  nodeSpan,
+  writtenOf,
+  type YamlText,
+} from './yaml-text.ts';
 
 /** A text being read: what was met on the way is added to `problems`. */
 export interface Reader {
@@ -116,11 +125,14 @@ export function readEntries<V>(
   const known = keyEntries(section);
   const also = options.also ? keyEntries(options.also) : null;
   const values: Record<string, Placed<unknown>> = {};
+  const meant = new Set<string>();
   for (const entry of entries) {
     if (options.skip?.includes(entry.key)) continue;
     const schema = known.get(entry.key) ?? also?.get(entry.key);
     if (!schema) {
-      if (!options.lenient) unknownKey(reader, entry, entries, path, section, options.also ?? null);
+      if (options.lenient) continue;
+      const suggestion = unknownKey(reader, entry, entries, path, section, options.also ?? null);
+      if (suggestion) meant.add(suggestion);
       continue;
     }
     if (schema.info.section !== null) continue;
@@ -129,7 +141,7 @@ export function readEntries<V>(
   }
   if (options.partial !== true && options.lenient !== true) {
     for (const { info } of known.values()) {
-      if (!info.required || entries.some((entry) => entry.key === info.key)) continue;
+      if (!info.required || meant.has(info.key) || entries.some((e) => e.key === info.key)) continue;
       missingKey(reader, { info, entries, map, path, section, head: options.head });
     }
   }
@@ -203,8 +215,7 @@ function withinLine(text: string, span: Span): Span {
 
 function emptyValue(reader: Reader, entry: Entry, schema: KeyEntry, path: SpecPath): void {
   if (schema.info.type === 'text') return;
-  const { keySpan } = entry;
-  if (reader.yaml.broken.some((b) => b.start <= keySpan.end && keySpan.start <= b.end)) return;
+  if (isBroken(reader.yaml, entry.keySpan)) return;
   const message = `${entry.key} has no value yet${example(schema)}`;
   const code = schema.info.required ? 'missing-key' : 'value-not-understood';
   reader.problems.push(

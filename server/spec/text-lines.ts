@@ -64,15 +64,21 @@ export function openQuote(line: string): number {
   return quote === '' ? -1 : at;
 }
 
-/** The columns a line may stand at, given the lines before it: of the sections and items that are open. */
-export function openColumns(before: readonly TextLine[]): number[] {
-  const columns: number[] = [];
+/**
+ * The columns a line may stand at, given the lines before it: of the sections and items that are open. A dash lines up
+ * with dashes or opens a list; a key never stands under a dash.
+ */
+export function openColumns(before: readonly TextLine[], item: boolean): number[] {
+  const columns: { readonly at: number; readonly dash: boolean }[] = [];
+  const push = (at: number, dash: boolean): void => {
+    if (!columns.some((c) => c.at === at && c.dash === dash)) columns.push({ at, dash });
+  };
   for (const line of before) {
     if (line.idle || line.block) continue;
-    while (0 < columns.length && line.indent < (columns.at(-1) ?? 0)) columns.pop();
-    if (columns.at(-1) !== line.indent) columns.push(line.indent);
-    const dashes = /^(?:-[ \t]+)+/.exec(line.text.slice(line.indent))?.[0].length ?? 0;
-    if (0 < dashes) columns.push(line.indent + dashes);
+    while (line.indent < (columns.at(-1)?.at ?? 0)) columns.pop();
+    const dashes = /^(?:-(?:[ \t]+|$))+/.exec(line.text.slice(line.indent))?.[0].length ?? 0;
+    push(line.indent, 0 < dashes);
+    if (0 < dashes) push(line.indent + dashes, false);
   }
-  return columns;
+  return columns.filter((c) => item || !c.dash).map((c) => c.at);
 }

@@ -7,6 +7,7 @@ import type { Fix } from './problem.ts';
 import { sectionKeys, sectionsWith } from './schema/catalogue.ts';
 import type { SectionId } from './schema/key-info.ts';
 import type { Entry, Reader } from './section-reader.ts';
+import { isBroken } from './yaml-text.ts';
 
 /** What people write for a key, in order of likelihood. */
 const aliases: Readonly<Record<string, readonly string[]>> = {
@@ -44,7 +45,10 @@ const aliases: Readonly<Record<string, readonly string[]>> = {
   tightening: ['torque'],
 };
 
-/** Reports a key that the section does not take: a slip, a key of another section, or a part without its dash. */
+/**
+ * Reports a key that the section does not take: a slip, a key of another section, or a part without its dash.
+ * Gives the key that was probably meant.
+ */
 export function unknownKey(
   reader: Reader,
   entry: Entry,
@@ -52,17 +56,16 @@ export function unknownKey(
   path: SpecPath,
   section: SectionId,
   also: SectionId | null,
-): void {
+): string | null {
   const { key, keySpan } = entry;
-  if (key === '<<' || reader.yaml.broken.some((b) => b.start <= keySpan.end && keySpan.start <= b.end))
-    return;
+  if (key === '<<' || isBroken(reader.yaml, keySpan)) return null;
   const keys = [...sectionKeys(section), ...(also ? sectionKeys(also) : [])].map((info) => info.key);
   const free = keys.filter((k) => !entries.some((e) => e.key === k));
   const data = { key, section, path };
   const dash = missingDash(reader, entry, section);
   if (dash) {
     reader.problems.push(dash);
-    return;
+    return null;
   }
   const near = nearestKey(key, free) ?? nearestKey(key, keys);
   const rename = (to: string): Fix => ({
@@ -74,11 +77,8 @@ export function unknownKey(
   if (homes.length !== 0 && !(near && aliases[key]?.includes(near))) {
     const here = sectionName(section);
     const message = `${key} belongs in ${homeNames(homes)}, not in ${here}; ${here} takes ${listed(keys)}`;
-    const fixes = near && free.includes(near) ? [rename(near)] : [];
-    reader.problems.push(
-      makeProblem('key-out-of-place', message, keySpan, { data: { ...data, homes }, fixes }),
-    );
-    return;
+    reader.problems.push(makeProblem('key-out-of-place', message, keySpan, { data: { ...data, homes } }));
+    return null;
   }
   const hint = near ? `; nearest is ${near}` : ` of ${sectionName(section)}; it takes ${listed(keys)}`;
   const message = near ? `${key} is no key of ${sectionName(section)}${hint}` : `${key} is no key${hint}`;
@@ -89,6 +89,7 @@ export function unknownKey(
       fixes,
     }),
   );
+  return near;
 }
 
 /** The key meant by a word: a usual other name, or the nearest spelling; `from_centre` and `fromCentre` are `from-centre`. */

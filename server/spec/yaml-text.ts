@@ -1,4 +1,5 @@
 import { isMap, isScalar, type Node, type Pair, type parseDocument, type Scalar, type YAMLMap } from 'yaml';
+import { lineOf } from './lines.ts';
 import type { Span } from './place.ts';
 import type { Problem } from './problem.ts';
 
@@ -56,6 +57,14 @@ export function writtenOf(yaml: YamlText, node: Scalar): string {
   if (node.type !== 'PLAIN' || !node.range || !yaml.mended) return value;
   const source = yaml.text.slice(yaml.at(node.range[0]), yaml.at(node.range[1]));
   return /[\r\n]/.test(source) ? value : source.trim();
+}
+
+/** Whether the syntax broke on the line of a span: what seems to be missing there may only seem so. */
+export function isBroken(yaml: YamlText, span: Span): boolean {
+  if (yaml.broken.length === 0) return false;
+  const line = lineOf(yaml.text, span.start);
+  const end = Math.max(line.end, span.end);
+  return yaml.broken.some((b) => b.start <= end && line.start <= b.end);
 }
 
 /** Where a node stands, without the blanks and comments after it. */
