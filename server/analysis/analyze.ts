@@ -2,7 +2,7 @@ import { type Assembly, assemble, type Unchecked } from '../assembly/assemble.ts
 import type { GapLoop, PairLoop, SeatLoop, WidthLoop } from '../assembly/loop.ts';
 import { resolveVariants } from '../assembly/variants.ts';
 import type { SpecDocument } from '../spec/document.ts';
-import type { Workshop } from '../spec/model.ts';
+import type { Workshop } from '../spec/workshop-model.ts';
 import { close, type LoopAnalysis, type StatisticsRules } from './close.ts';
 import { type ResolvedLimits, resolveLimits } from './limits.ts';
 import { mergeWorkshops } from './merge-workshops.ts';

@@ -1,5 +1,5 @@
 import { defaultLimits, type LimitName } from '../engine/tables/limits.ts';
-import type { Workshop } from '../spec/model.ts';
+import type { Workshop } from '../spec/workshop-model.ts';
 
 /** Every limit with the workshop's own value in place of the built-in one. */
 export interface ResolvedLimits {

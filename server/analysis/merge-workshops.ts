@@ -1,4 +1,4 @@
-import type { Workshop } from '../spec/model.ts';
+import type { Workshop } from '../spec/workshop-model.ts';
 
 /** Workshop files beside and above a spec as one: the nearest wins, key by key. Null where there is none. */
 export function mergeWorkshops(nearestFirst: readonly Workshop[]): Workshop | null {

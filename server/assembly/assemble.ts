@@ -1,5 +1,6 @@
-import type { StackPart, Workshop } from '../spec/model.ts';
+import type { StackPart } from '../spec/model.ts';
 import type { SpecPath } from '../spec/place.ts';
+import type { Workshop } from '../spec/workshop-model.ts';
 import { readStackBearing, type StackBearing } from './bearings.ts';
 import { axleEndGap, besideGaps, freehubGap } from './gap-loops.ts';
 import { type FilledHousing, fillHousing } from './housings.ts';

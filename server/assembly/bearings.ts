@@ -6,8 +6,9 @@ import {
 } from '../engine/bearings/decode-bearing.ts';
 import { ringDeviations } from '../engine/bearings/ring-deviations.ts';
 import { ringShoulders } from '../engine/bearings/ring-shoulders.ts';
-import type { StackPart, Workshop } from '../spec/model.ts';
+import type { StackPart } from '../spec/model.ts';
 import type { SpecPath } from '../spec/place.ts';
+import type { Workshop } from '../spec/workshop-model.ts';
 import { type Limits, type Settled, type SettlingRules, settle } from './settle.ts';
 
 /** A bearing of the stack with everything its code, size and written keys say of it. */

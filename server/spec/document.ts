@@ -1,4 +1,5 @@
-import type { Hub, Wheel, Workshop } from './model.ts';
+import type { Hub } from './model.ts';
+import type { Wheel, Workshop } from './workshop-model.ts';
 import type { Span, SpecPath } from './place.ts';
 import type { Problem } from './problem.ts';
 

@@ -2,6 +2,7 @@
  * What the readers hand on: the written values of a file, each with its place. Keys are spelled as in the
  * file. A key that was missing or not understood is absent; the problem is reported beside the model.
  */
+import type { BesidePart } from './beside-model.ts';
 import type { Fields, Placed, SpecPath } from './place.ts';
 
 /** A length or diameter as it is written. All numbers in mm. */
@@ -224,36 +225,6 @@ export interface Section<V> {
   readonly values: Fields<V>;
 }
 
-export const besideKinds = ['seal', 'cover', 'rotor-face', 'driver-face'] as const;
-export type BesideKind = (typeof besideKinds)[number];
-
-/** `14.2 ±0.1`, or `2.5 from bearing.left`: where a part beside the stack begins. */
-export interface BesidePlace {
-  readonly distance: Dimension;
-  /** Address of the part whose left face it is measured from; null: the left dropout face. */
-  readonly from: string | null;
-}
-
-export interface BesideValues {
-  at: BesidePlace;
-  length: Dimension;
-  outside: Dimension;
-  inside: Dimension;
-  /** Address of what it runs against. */
-  to: string;
-  /** The running gap wanted to it. */
-  gap: Dimension;
-  material: string;
-}
-
-export interface BesidePart {
-  readonly kind: BesideKind;
-  readonly name: string;
-  readonly address: string;
-  readonly path: SpecPath;
-  readonly values: Fields<BesideValues>;
-}
-
 export interface HubValues {
   hub: string;
   revision: string;
@@ -300,50 +271,4 @@ export interface Hub extends Section<HubValues> {
   readonly clamp: Section<ClampValues> | null;
   readonly duty: Section<DutyValues> | null;
   readonly variants: readonly Variant[];
-}
-
-/** A bearing code of the house: another code, or a size. */
-export interface HouseBearing {
-  readonly code: string | null;
-  readonly size: BearingSize | null;
-}
-
-export interface MaterialValues {
-  /** MPa */
-  E: Quantity;
-  nu: number;
-  /** 1/K, written in 1e-6/K */
-  expansion: number;
-  /** kg/m³ */
-  density: number;
-  yield: Quantity;
-}
-
-export interface Workshop {
-  /** `limits:` by key; the number in the unit of the built-in table. */
-  readonly limits: Readonly<Record<string, Placed<number>>>;
-  /** ± mm */
-  readonly measuring: Placed<number> | null;
-  readonly bearings: Readonly<Record<string, Placed<HouseBearing>>>;
-  readonly materials: Readonly<Record<string, Section<MaterialValues>>>;
-  readonly stock: {
-    /** code → how many */
-    readonly bearings: Readonly<Record<string, Placed<number>>>;
-    /** profile → lengths, mm */
-    readonly spokes: Readonly<Record<string, Placed<readonly number[]>>>;
-    /** thicknesses, mm */
-    readonly shims: Placed<readonly number[]> | null;
-  };
-  readonly drivers: readonly Section<{ name: string; outside: Dimension; inside: Dimension }>[];
-  readonly defaults: {
-    readonly clamp: Placed<Quantity> | null;
-    readonly temperature: Placed<TemperatureRange> | null;
-    readonly rider: Placed<Quantity> | null;
-  };
-}
-
-/** A wheel build: what the hub file needs of it now; the wheel's own geometry is read by its own sections. */
-export interface Wheel extends Section<{ wheel: string; hub: string; variant: string; notes: string }> {
-  /** Sections read for their keys and dimensions: `rim`, `lacing`, `spokes`, `nipples`, `tension`, `rider`. */
-  readonly sections: readonly string[];
 }

@@ -1,4 +1,4 @@
-import { type BesidePart, type BesideValues, besideKinds } from './model.ts';
+import { type BesidePart, type BesideValues, besideKinds } from './beside-model.ts';
 import type { SpecPath } from './place.ts';
 import { itemHead, itemMap } from './read-part.ts';
 import { entriesOf, type Reader, readEntries } from './section-reader.ts';

@@ -15,8 +15,8 @@ export const widthOff: Check = {
   summary: 'The clamped stack does not come to the width wanted.',
   page: {
     why: 'The dropouts clamp the stack and nothing else. A stack that is too long will not go into the fork; one that is too short spreads or bends it when the axle is tightened, and the wheel sits off centre. Ring widths only ever fall short of their nominal, up to 0.12 mm each, so the mean of a stack is not the sum of its nominals.',
-    bad: 'hub: Dunlin front\nposition: front\nwidth: 100 ±0.1\nstack:\n  - end-cap: left\n    length: 14.15 ±0.02\n  - bearing: left\n    code: 6803-2RS\n  - spacer: centre\n    length: 62.06 ±0.01\n  - bearing: right\n    code: 6803-2RS\n  - end-cap: right\n    length: 14.15 ±0.02\n',
-    good: 'hub: Dunlin front\nposition: front\nwidth: 100 ±0.1\nstack:\n  - end-cap: left\n    length: 14.03 ±0.02\n  - bearing: left\n    code: 6803-2RS\n  - spacer: centre\n    length: 62.06 ±0.01\n  - bearing: right\n    code: 6803-2RS\n  - end-cap: right\n    length: 14.03 ±0.02\n',
+    bad: 'hub: Dunlin front\nposition: front\nwidth: 100 ±0.2\nstack:\n  - end-cap: left\n    length: 14.15 ±0.02\n  - bearing: left\n    code: 6803-2RS\n  - spacer: centre\n    length: 62.06 ±0.01\n  - bearing: right\n    code: 6803-2RS\n  - end-cap: right\n    length: 14.15 ±0.02\n',
+    good: 'hub: Dunlin front\nposition: front\nwidth: 100 ±0.2\nstack:\n  - end-cap: left\n    length: 14.03 ±0.02\n  - bearing: left\n    code: 6803-2RS\n  - spacer: centre\n    length: 62.06 ±0.01\n  - bearing: right\n    code: 6803-2RS\n  - end-cap: right\n    length: 14.03 ±0.02\n',
     sources: ['ISO 492, deviation of ring width', 'common practice: statistics with ±3σ on the tolerance'],
   },
   *run(analysis) {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { besideKinds, stackKinds } from '../model.ts';
+import { stackKinds } from '../model.ts';
+import { besideKinds } from '../beside-model.ts';
 import { axleSchema, clampSchema, dutySchema } from './axle.ts';
 import { besideSchemas } from './beside.ts';
 import { cupSchema, flangeSchema, housingSchemas, retainingRingSchema, seatSchema } from './housing.ts';

@@ -1,4 +1,5 @@
-import type { BesideKind, StackKind } from '../model.ts';
+import type { StackKind } from '../model.ts';
+import type { BesideKind } from '../beside-model.ts';
 
 /** A kind of mapping in a spec file; a `…s` section maps names to sections of one kind. */
 export type SectionId =
