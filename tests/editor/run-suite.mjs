@@ -51,11 +51,12 @@ export async function runSuiteInBrowser({
   await writeFile(join(artifacts, `suite-${kind}.log`), noise.join('\n'));
   if (code !== 0) await page.screenshot({ path: join(artifacts, `suite-${kind}.png`) });
   await page.context().close();
-  if (code === 'late')
-    throw new Error(
-      `the suite did not end in ${patience / 1000} s; last lines:\n${noise.slice(-15).join('\n')}`,
-    );
-  return { code, noise };
+  const ours = noise
+    .filter((line) => /hubwright|^Error/i.test(line))
+    .slice(-8)
+    .join('\n');
+  if (code === 'late') throw new Error(`no end after ${patience / 1000} s\n${ours}`);
+  return { code, ours };
 }
 
 /** Runs the suite in the desktop VS Code at `executable`. Its lines go to the terminal through the program itself. */

@@ -13,5 +13,6 @@ export async function newPage(browser) {
     (url) => !['localhost', '127.0.0.1'].includes(url.hostname),
     (route) => route.abort(),
   );
+  context.setDefaultTimeout(20_000);
   return context.newPage();
 }

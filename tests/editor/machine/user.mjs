@@ -34,8 +34,9 @@ export async function openWorkbench({ browser, server, workspace, artifacts }) {
       await page.locator('.tab.active', { hasText: name }).waitFor();
       await user.editor.locator('.view-line').first().waitFor();
     },
-    /** The stretch of text in the editor that reads exactly `words`, as coloured. */
-    words: (words) => user.editor.locator('.view-line span:not(:has(*))', { hasText: words }).first(),
+    /** The piece of text in the editor that is coloured as one and reads exactly `words`. */
+    words: (words) =>
+      user.editor.locator('.view-line span:not(:has(*))', { hasText: new RegExp(`^${words}$`) }).first(),
     /** The inside of the section panel: two frames deep. */
     preview: () => page.frameLocator('iframe.webview.ready').frameLocator('#active-frame'),
     /** Chooses a colour theme by its name and waits for the workbench to wear it. */
