@@ -1,7 +1,8 @@
 import { assembleBearing } from './assemble-bearing.ts';
 import type { BasicBearing } from './basic-number.ts';
+import { changedBearing } from './changed-bearing.ts';
 import type { DecodedBearing, NotDecoded } from './decoded-bearing.ts';
-import { changedBearing, type FoundBasic, findBasic } from './find-basic.ts';
+import { type FoundBasic, findBasic } from './find-basic.ts';
 import { bearingsOfSize } from './known-bearings.ts';
 import { readAffixes } from './read-affixes.ts';
 import { suggestCodes } from './suggest-codes.ts';
@@ -24,11 +25,12 @@ export type {
 export function decodeBearing(
   code: string,
 ): { readonly bearing: DecodedBearing } | { readonly failure: NotDecoded } {
-  const text = upper(code);
+  const clean = plain(code);
+  const text = upper(clean);
   const found = findBasic(text);
   if ('reason' in found.reading) return { failure: failure(code, text, found, found.reading.reason) };
   let { basic } = found.reading;
-  const affixes = readAffixes(code.slice(found.end), found.prefix, basic.kind);
+  const affixes = readAffixes(clean.slice(found.end), found.prefix, basic.kind);
   let extra: string | null = null;
   if (affixes.change !== null) {
     const changed = changedBearing(basic, affixes.change);
@@ -113,9 +115,13 @@ function shorten(written: string): string {
   return written.length <= 40 ? written : `${written.slice(0, 40)}…`;
 }
 
+/** Plain hyphens and spaces for the ones that text editors put in their place; the length stays. */
+function plain(code: string): string {
+  return code.replace(/[\u2010-\u2015\u2212]/g, '-').replace(/[\u00a0\u2007\u202f]/g, ' ');
+}
+
 /** Upper case of the same length, so that positions stay those of the code. */
 function upper(code: string): string {
   const text = code.toUpperCase();
-  const even = text.length === code.length ? text : code.replace(/[a-z]/g, (letter) => letter.toUpperCase());
-  return even.replace(/[\u2010-\u2015\u2212]/g, '-').replace(/[\u00a0\u2007\u202f]/g, ' ');
+  return text.length === code.length ? text : code.replace(/[a-z]/g, (letter) => letter.toUpperCase());
 }

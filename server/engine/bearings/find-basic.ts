@@ -1,7 +1,6 @@
-import { type BasicBearing, readIsoNumber } from './basic-number.ts';
-import { type DigitSize, isPlausibleSize, readDimensionCode } from './dimension-code.ts';
-import { encodeStandard } from './known-bearings.ts';
-import { modifiedBearing, specialBearing } from './special-numbers.ts';
+import { type BasicReading, readIsoNumber } from './basic-number.ts';
+import { readDigits, readMiniature, readSlash } from './read-number.ts';
+import { specialBearing } from './special-numbers.ts';
 
 /** A code taken apart: letters in front, the basic number and where it stands, what follows. */
 export interface FoundBasic {
@@ -9,26 +8,21 @@ export interface FoundBasic {
   /** Start and end of the basic number within the code. */
   readonly start: number;
   readonly end: number;
-  readonly reading: { readonly basic: BasicBearing } | { readonly reason: string };
+  readonly reading: BasicReading;
 }
 
 const prefixPattern = /(HYB|INOX|CER|CB|HC|D\/W|SS|FL|S|W|F)[ .-]*(?=\d|MR|MF|FL|F|S|R)/y;
 const numberPattern = /(\d+)(?: ?\/ ?(\d+(?:\.\d+)?))?/y;
 const inchPattern = /R[ -]?(LS[ -]?\d+|1-4|1-5|2-5|2-6|\d+A?)/y;
-const makerPattern = /(ML|[ALR]|Y)[ -]?\d{2,4}/y;
+const makerPattern = /(ML|[ALR]|Y)[ -]?\d{2,4}(?:Y05)?/y;
 const miniaturePattern = /MR[ -]?(\d+)/y;
 
 /** Finds and reads the basic number of a code. The text must be upper case and as long as the code. */
 export function findBasic(text: string): FoundBasic {
   const prefix: string[] = [];
   let start = skip(text, 0);
-  const maker = at(makerPattern, text, start);
-  if (maker) {
-    const key = maker[0].replace(/[ -]/, '');
-    const thin = text.startsWith('ZZY05', start + maker[0].length) ? specialBearing(`${key}Y05`) : null;
-    const special = thin ?? specialBearing(key);
-    if (special) return { prefix, start, end: start + maker[0].length, reading: { basic: special } };
-  }
+  const maker = findMaker(text, start);
+  if (maker) return maker;
   for (let found = at(prefixPattern, text, start); found; found = at(prefixPattern, text, start)) {
     prefix.push(found[1] ?? '');
     start += found[0].length;
@@ -49,36 +43,28 @@ export function findBasic(text: string): FoundBasic {
   );
 }
 
+function findMaker(text: string, start: number): FoundBasic | null {
+  const found = at(makerPattern, text, start)?.[0];
+  if (!found) return null;
+  const end = start + found.length;
+  for (const written of withoutClosure(found, text, end)) {
+    const thin = text.startsWith('ZZY05', start + written.length) ? 'Y05' : '';
+    const basic = specialBearing(written.replace(/[ -]/, '') + thin);
+    if (basic) return { prefix: [], start, end: start + written.length, reading: { basic } };
+  }
+  return null;
+}
+
 function findMiniature(text: string, start: number, prefix: readonly string[]): FoundBasic | null {
   const found = at(miniaturePattern, text, start);
-  const digits = found?.[1];
-  if (!found || !digits) return null;
+  const run = found?.[1];
+  if (!found || !run) return null;
   const end = start + found[0].length;
-  const known = specialBearing(`MR${digits}`);
-  if (known) return { prefix, start, end, reading: { basic: known } };
-  if (digits.length === 2 || digits.length === 3) {
-    const bore = Number(digits.slice(-1));
-    const outside = Number(digits.slice(0, -1));
-    return {
-      prefix,
-      start,
-      end,
-      reading: {
-        reason: `reads as outside ${outside} mm and bore ${bore} mm; the width is not in the code and no table lists it`,
-      },
-    };
+  for (const digits of withoutClosure(run, text, end)) {
+    const reading = readMiniature(digits);
+    if ('basic' in reading) return { prefix, start, end: end - (run.length - digits.length), reading };
   }
-  if (digits.length === 4) {
-    const cycle = specialBearing(`${digits}7`);
-    if (cycle) return { prefix, start, end, reading: { basic: cycle } };
-  }
-  const read = fromDigits(digits) ?? readIsoNumber(digits, null);
-  return {
-    prefix,
-    start,
-    end,
-    reading: read ?? { reason: 'holds no size that the digits after MR could mean' },
-  };
+  return { prefix, start, end, reading: readMiniature(run) };
 }
 
 function findInch(text: string, start: number, prefix: readonly string[]): FoundBasic | null {
@@ -121,11 +107,6 @@ function findNumber(text: string, start: number, prefix: readonly string[]): Fou
   return { prefix, start, end: start + run.length, reading: readDigits(run) };
 }
 
-function readSlash(digits: string, bore: string): FoundBasic['reading'] | null {
-  const odd = specialBearing(`${digits}/${bore}`);
-  return odd ? { basic: odd } : readIsoNumber(digits, bore);
-}
-
 /** The run itself, then the run without a last 2 that belongs to a closure: 69022RS is 6902 and 2RS. */
 function withoutClosure(run: string, text: string, end: number): readonly string[] {
   return run.length > 1 &&
@@ -133,105 +114,6 @@ function withoutClosure(run: string, text: string, end: number): readonly string
     /^(RS|RZ|RU|RD|RK|Z|TS|TZ|LFS|NSE|NSL|NK)/.test(text.slice(end, end + 3))
     ? [run, run.slice(0, -1)]
     : [run];
-}
-
-function readDigits(digits: string): FoundBasic['reading'] {
-  const known = specialBearing(digits);
-  if (known) return { basic: known };
-  const iso = readIsoNumber(digits, null);
-  if (iso && 'basic' in iso) return iso;
-  return fromDigits(digits) ?? iso ?? { reason: unreadable(digits) };
-}
-
-function fromDigits(digits: string): { readonly basic: BasicBearing } | null {
-  const known = specialBearing(digits);
-  if (known) return { basic: known };
-  const [best, ...others] = readDimensionCode(digits);
-  return best ? { basic: sizedByDigits(digits, best, others) } : null;
-}
-
-function sizedByDigits(digits: string, size: DigitSize, others: readonly DigitSize[]): BasicBearing {
-  const standard = encodeStandard(size.bore, size.outside, size.width);
-  const notes = [
-    `Read digit by digit as ${size.bore} × ${size.outside} × ${size.width}; no table lists this code.`,
-    ...others.map((o) => `The digits could also be read as ${o.bore} × ${o.outside} × ${o.width}.`),
-  ];
-  return {
-    key: digits,
-    trade: digits,
-    kind: 'deep-groove',
-    bore: size.bore,
-    outside: size.outside,
-    widthOpen: size.width,
-    widthClosed: size.width,
-    closedInDispute: null,
-    chamferMin: standard?.chamferMin ?? null,
-    ratings: standard?.ratings ?? null,
-    basis: 'digits',
-    standardEquivalent: standard?.key ?? null,
-    source: 'common-practice',
-    notes,
-  };
-}
-
-/**
- * The bearing with a changed bore or outside after a slash, printed or read from the number; null when the number
- * cannot be a bore.
- */
-export function changedBearing(basic: BasicBearing, change: string): BasicBearing | null {
-  const key = `${basic.key}/${change}`;
-  const printed = modifiedBearing(key);
-  if (printed) {
-    const [, bore, outside, width] = printed;
-    return changed(
-      basic,
-      key,
-      bore,
-      outside,
-      width,
-      'table',
-      `${key} is one maker's modification of ${basic.key}.`,
-    );
-  }
-  const [over, under] = change.split('/').map(Number);
-  const bore = under ? ((over ?? 0) / under) * 25.4 : (over ?? 0);
-  const width = basic.widthOpen ?? basic.widthClosed ?? 0;
-  const near = basic.bore - 3 <= bore && bore <= basic.bore + 4 && bore !== basic.bore;
-  if (!near || !isPlausibleSize(bore, basic.outside, width)) return null;
-  const note = `${change} after the code is read as a changed bore of ${round(bore)} mm; no table lists it, measure the bearing.`;
-  return changed(basic, key, round(bore), basic.outside, null, 'digits', note);
-}
-
-function changed(
-  basic: BasicBearing,
-  key: string,
-  bore: number,
-  outside: number,
-  width: number | null,
-  basis: 'table' | 'digits',
-  note: string,
-): BasicBearing {
-  return {
-    ...basic,
-    key,
-    trade: key,
-    bore,
-    outside,
-    widthOpen: width ?? basic.widthOpen,
-    widthClosed: width ?? basic.widthClosed,
-    closedInDispute: null,
-    basis,
-    standardEquivalent: null,
-    source: basis === 'table' ? 'zen-2012' : 'common-practice',
-    notes: [...basic.notes, note],
-  };
-}
-
-function unreadable(digits: string): string {
-  if (digits.length > 6) return `has ${digits.length} digits; bearing numbers have three to six`;
-  if (digits.length < 3)
-    return `has ${digits.length === 1 ? 'one digit' : 'two digits'}; bearing numbers have three to six`;
-  return 'names no series of ball bearings and holds no size its digits could mean';
 }
 
 function at(pattern: RegExp, text: string, index: number): RegExpExecArray | null {
@@ -243,8 +125,4 @@ function skip(text: string, from: number): number {
   let index = from;
   while (index < text.length && /[\s*]/.test(text[index] ?? '')) index++;
   return index;
-}
-
-function round(mm: number): number {
-  return Math.round(mm * 1000) / 1000;
 }

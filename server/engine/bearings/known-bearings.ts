@@ -126,6 +126,8 @@ function add(list: KnownBearing[], basic: BasicBearing, order: number): void {
   if (widthOpen !== null && widthOpen === widthClosed) one(trade, widthOpen, null);
   else {
     if (widthOpen !== null) one(trade, widthOpen, false);
-    if (widthClosed !== null) one(`${trade}-2RS`, widthClosed, true);
+    // The wide closed 67 series is the shielded one.
+    const suffix = basic.closedInDispute && basic.key.startsWith('617') ? '-2Z' : '-2RS';
+    if (widthClosed !== null) one(`${trade}${suffix}`, widthClosed, true);
   }
 }

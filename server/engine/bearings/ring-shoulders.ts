@@ -2,9 +2,9 @@ import { sources } from '../base/sources.ts';
 
 /** Estimated diameters of the ring shoulders, mm. */
 export interface RingShoulders {
-  /** Outside diameter of the inner ring. */
+  /** Outside diameter of the inner ring at its shoulders. */
   readonly innerOutside: number;
-  /** Inside diameter of the outer ring. */
+  /** Inside diameter of the outer ring at its shoulders. */
   readonly outerInside: number;
   /** Pitch circle of the balls. */
   readonly pitch: number;
@@ -12,16 +12,23 @@ export interface RingShoulders {
   readonly source: string;
 }
 
+/** Share of D − d that lies between the bore and the inner ring's shoulder: mean of 37 printed rows (0.29 to 0.35). */
+const innerShare = 0.318;
+/** Share of D − d that lies between the outer ring's shoulder and the outside: mean of 37 printed rows (0.27 to 0.33). */
+const outerShare = 0.306;
+
 /**
- * Estimates where the shoulders of the rings stand, from bore d and outside D (mm): raceway bottoms (4d + D)/5 and
- * (d + 4D)/5, and the mean ring thickness including shoulders 1.05 times and 0.95 times those.
+ * Estimates where the shoulders of the rings stand, from bore d and outside D (mm). The shares are means over one
+ * maker's printed shoulder diameters in series 160, 60, 62 and 63; single rows differ from the mean by up to 3.5 %
+ * of D − d, and series 64 does not follow it.
  */
 export function ringShoulders(d: number, D: number): RingShoulders {
+  const section = D - d;
   return {
-    innerOutside: (1.05 * (4 * d + D)) / 5,
-    outerInside: (0.95 * (d + 4 * D)) / 5,
+    innerOutside: d + innerShare * section,
+    outerInside: D - outerShare * section,
     pitch: (d + D) / 2,
     estimate: true,
-    source: `estimated from the section: ${sources['ntn-2203e'].title}, mean ring thickness including shoulders`,
+    source: `estimated from the section, as the mean share in ${sources['schaeffler-hr1'].title}`,
   };
 }

@@ -22,7 +22,7 @@ export function suggestCodes(basic: string): readonly Suggestion[] {
   if (wanted.length < 3 || wanted.length > 9) return [];
   const found: { code: string; size: string; cost: number; rank: number }[] = [];
   for (const { code, basic: known, bore, outside, width, rank } of knownBearings()) {
-    if (code.endsWith('-2RS') || bore < 3 || 40 < bore) continue;
+    if (/-2(RS|Z)$/.test(code) || bore < 3 || 40 < bore) continue;
     const size = `${bore} × ${outside} × ${width}`;
     const trade = slips(wanted, known.trade);
     // The long spelling counts only when it is the closer one, so that one bearing is offered once.

@@ -349,7 +349,7 @@ export const iso15PlanSource: SourceId = 'iso-15';
 
 /**
  * Rows that the plan as read does not hold but catalogues print under the same series rule, in mm.
- * Series 17 and 04: catalogue tables; series 27: the plan table of one catalogue; series 30 and 38 at bore 20:
+ * Series 17 and 04: catalogue tables; series 27: the plan table of one catalogue; series 30 and 38 at bores 20 and 40:
  * the double row bearings of the same dimension series.
  */
 export const iso15Additions: readonly {
@@ -393,6 +393,13 @@ export const iso15Additions: readonly {
       [7, 11, 3, null],
     ],
   },
-  { series: '30', source: 'schaeffler-hr1', rows: [[20, 42, 16, 0.6]] },
+  {
+    series: '30',
+    source: 'schaeffler-hr1',
+    rows: [
+      [20, 42, 16, 0.6],
+      [40, 68, 21, 1],
+    ],
+  },
   { series: '38', source: 'schaeffler-hr1', rows: [[20, 32, 10, 0.3]] },
 ];
