@@ -12,6 +12,7 @@ const quiet = {
   'files.autoSave': 'off',
   'telemetry.telemetryLevel': 'off',
   'workbench.colorTheme': 'Light Modern',
+  'workbench.reduceMotion': 'on',
   'workbench.secondarySideBar.defaultVisibility': 'hidden',
   'workbench.startupEditor': 'none',
   'workbench.tips.enabled': false,

@@ -45,6 +45,7 @@ export async function openWorkbench({ browser, server, workspace, artifacts }) {
       await page.locator('.quick-input-widget input.input').fill(name);
       await page.locator('.quick-input-list .label-name', { hasText: new RegExp(`^${name}$`) }).click();
       await page.locator(`.monaco-workbench.${worn}`).waitFor();
+      await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
     },
     screenshot: (name) => page.screenshot({ path: `${artifacts}/${name}.png` }),
     close: () => page.context().close(),

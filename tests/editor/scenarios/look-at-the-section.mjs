@@ -6,7 +6,7 @@ export const title =
 const themes = [
   ['light', 'Light Modern', 'vs'],
   ['dark', 'Dark Modern', 'vs-dark'],
-  ['contrast', 'Dark High Contrast', 'hc-black'],
+  ['high-contrast', 'Dark High Contrast', 'hc-black'],
 ];
 
 export async function run({ user }) {
@@ -37,6 +37,7 @@ export async function run({ user }) {
 
   for (const [name, theme, worn] of themes) {
     await user.theme(theme, worn);
+    await preview.locator(`body.vscode-${name}`).waitFor();
     await user.screenshot(`section-${name}`);
   }
 }
