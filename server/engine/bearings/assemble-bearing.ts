@@ -37,6 +37,7 @@ export function assembleBearing(
       (affixes.closure === 'open' ? (widths.open ?? widths.closed) : (widths.closed ?? widths.open)) ?? 0,
     widthOpen: widths.open,
     widthClosed: widths.closed,
+    disputedWidths: basic.closedInDispute ? [basic.closedInDispute.narrow, basic.closedInDispute.wide] : [],
     chamferMin: basic.chamferMin,
     closure: affixes.closure,
     closedSides: affixes.closedSides,

@@ -42,6 +42,8 @@ export interface DecodedBearing {
   readonly width: number;
   readonly widthOpen: number | null;
   readonly widthClosed: number | null;
+  /** Closed widths that makers differ on, narrow and wide; empty where they agree. */
+  readonly disputedWidths: readonly number[];
   /** Smallest chamfer r_s min. */
   readonly chamferMin: number | null;
   readonly closure: Closure;
