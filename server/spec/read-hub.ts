@@ -1,8 +1,8 @@
 import { isSeq } from 'yaml';
+import type { BesidePart } from './beside-model.ts';
 import type { SpecDocument } from './document.ts';
 import { duplicateNames } from './duplicate-names.ts';
 import type { DutyValues, Hub, HubValues, StackPart } from './model.ts';
-import type { BesidePart } from './beside-model.ts';
 import { parseYaml } from './parse-yaml.ts';
 import { readBeside } from './read-beside.ts';
 import { readAxle, readClamp } from './read-clamp.ts';

@@ -1,7 +1,7 @@
+import type { BesidePlace } from './beside-model.ts';
 import { decimalComma } from './decimal-comma.ts';
 import { type DimensionReading, readDimension } from './dimension.ts';
 import type { BallSet, BearingSize, Groove } from './model.ts';
-import type { BesidePlace } from './beside-model.ts';
 import { plainSigns } from './plain-signs.ts';
 import type { ValueProblem } from './value-problem.ts';
 

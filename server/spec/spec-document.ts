@@ -1,9 +1,9 @@
 import { readAllowances } from './allowance.ts';
 import type { SpecDocument, SpecKind } from './document.ts';
 import type { Hub } from './model.ts';
-import type { Wheel, Workshop } from './workshop-model.ts';
 import { placesOf } from './places.ts';
 import type { Reader } from './section-reader.ts';
+import type { Wheel, Workshop } from './workshop-model.ts';
 import type { YamlText } from './yaml-text.ts';
 
 /** The tree behind a document, for edits; a document is plain to everybody else. */

@@ -1,7 +1,7 @@
+import { besideKinds } from './beside-model.ts';
 import { lineOf } from './lines.ts';
 import { makeProblem } from './make-problem.ts';
 import { stackKinds } from './model.ts';
-import { besideKinds } from './beside-model.ts';
 import { nearestOf } from './nearest.ts';
 import type { SpecPath } from './place.ts';
 import type { Fix } from './problem.ts';

@@ -1,6 +1,6 @@
 /** What the readers of workshop and wheel files hand on; `model.ts` has the hub. */
 import type { BearingSize, Dimension, Quantity, Section, TemperatureRange } from './model.ts';
-import type { Fields, Placed } from './place.ts';
+import type { Placed } from './place.ts';
 
 /** A bearing code of the house: another code, or a size. */
 export interface HouseBearing {

@@ -1,12 +1,21 @@
 import { z } from 'zod';
-import { stackKinds } from '../model.ts';
 import { besideKinds } from '../beside-model.ts';
+import { stackKinds } from '../model.ts';
 import { axleSchema, clampSchema, dutySchema } from './axle.ts';
 import { besideSchemas } from './beside.ts';
 import { cupSchema, flangeSchema, housingSchemas, retainingRingSchema, seatSchema } from './housing.ts';
 import { addedSchema, hubSchema, variantSchema } from './hub.ts';
 import type { KeyInfo, SectionId, ValueType } from './key-info.ts';
 import { partSchemas } from './part.ts';
+import { wheelSchemas } from './wheel.ts';
+import {
+  defaultsSchema,
+  driverSchema,
+  houseBearingSchema,
+  materialSchema,
+  stockSchema,
+  workshopSchema,
+} from './workshop.ts';
 
 type SectionSchema = z.ZodObject<z.core.$ZodShape>;
 
@@ -26,6 +35,13 @@ const schemas: ReadonlyMap<SectionId, SectionSchema> = new Map<SectionId, Sectio
   ['duty', dutySchema],
   ['variant', variantSchema],
   ['added', addedSchema],
+  ['workshop', workshopSchema],
+  ['workshop:bearing', houseBearingSchema],
+  ['workshop:material', materialSchema],
+  ['workshop:stock', stockSchema],
+  ['workshop:driver', driverSchema],
+  ['workshop:defaults', defaultsSchema],
+  ...(Object.entries(wheelSchemas) as [SectionId, SectionSchema][]),
 ]);
 
 /** A key as the readers use it: what it means and how its value is read. */

@@ -1,5 +1,5 @@
-import type { StackKind } from '../model.ts';
 import type { BesideKind } from '../beside-model.ts';
+import type { StackKind } from '../model.ts';
 
 /** A kind of mapping in a spec file; a `…s` section maps names to sections of one kind. */
 export type SectionId =

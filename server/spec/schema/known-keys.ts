@@ -1,5 +1,5 @@
-import { stackKinds } from '../model.ts';
 import { besideKinds } from '../beside-model.ts';
+import { stackKinds } from '../model.ts';
 import { allKeys } from './catalogue.ts';
 
 let words: ReadonlySet<string> | null = null;
