@@ -35,7 +35,7 @@ export function freehubGap(
 }
 
 /** A running gap with no tolerance is a least gap; with one, its limits. */
-function wantedGap(settled: Settled, toleranced: boolean): Wanted {
+export function wantedGap(settled: Settled, toleranced: boolean): Wanted {
   const [lo, hi] = sizeRange(settled.drawn);
   const { nominal } = settled.drawn;
   return { nominal, lo, hi: toleranced ? hi : Number.POSITIVE_INFINITY, path: settled.path, assumed: null };
@@ -106,59 +106,4 @@ export function axleEndGap(
   );
   const items = [socket(first), ...line.slice(1, -1).map((part) => part.length), socket(last), axle];
   return { kind: 'gap', role: 'axle-end', between: ['axle', 'end-cap'], wanted: null, ...gather(items) };
-}
-
-/** Gaps of the parts beside the stack: to the part each runs against, else to the left dropout face. */
-export function besideGaps(
-  hub: ResolvedHub,
-  line: readonly LinePart[],
-  rules: SettlingRules,
-): readonly GapLoop[] {
-  return hub.beside.flatMap((item): readonly GapLoop[] => {
-    const { at, to, gap, length } = item.values;
-    if (!at || !to) return [];
-    const place = at.value;
-    const self = { address: item.address, key: 'at', path: item.path };
-    const distance = settle({ value: place.distance, path: at.path }, rules);
-    const left = [...upTo(line, place.from), termOf(at, distance, self)];
-    const target = line.findIndex((part) => part.address === to.value);
-    if (target === -1) return [];
-    const own = length ? termOf(length, settle(length, rules), { ...self, key: 'length' }) : null;
-    const toTheRight = line.slice(0, target).map((part) => part.length);
-    const toTheLeft = [...toTheRight, (line[target] as LinePart).length];
-    // The part lies left or right of what it runs against, by nominal place.
-    const before = sum(left) <= sum(toTheRight);
-    const items = before
-      ? [...toTheRight, ...left.map(negate), ...(own ? [negate(own)] : [])]
-      : [...left, ...toTheLeft.map(negate)];
-    const wanted = gap ? wantedGap(settle(gap, rules), gap.value.tolerance.kind !== 'none') : null;
-    return [
-      { kind: 'gap', role: 'beside', between: [item.address, to.value], wanted, ...gather(cancel(items)) },
-    ];
-  });
-}
-
-function upTo(line: readonly LinePart[], address: string | null): readonly TermOrMissing[] {
-  const index = address === null ? 0 : line.findIndex((part) => part.address === address);
-  return line.slice(0, Math.max(index, 0)).map((part) => part.length);
-}
-
-/** A length that enters once each way does not enter at all. */
-function cancel(items: readonly TermOrMissing[]): readonly TermOrMissing[] {
-  const kept: TermOrMissing[] = [];
-  for (const item of items) {
-    const twin = kept.findIndex(
-      (other) => other.settled && item.settled && other.path === item.path && other.sign !== item.sign,
-    );
-    if (twin === -1) kept.push(item);
-    else kept.splice(twin, 1);
-  }
-  return kept;
-}
-
-function sum(items: readonly TermOrMissing[]): number {
-  return items.reduce(
-    (total, item) => total + (item.settled ? item.sign * item.count * item.settled.drawn.nominal : 0),
-    0,
-  );
 }

@@ -14,16 +14,26 @@ const common = {
   outside: shaft('outside', 'Outside diameter, mm.', '28').optional(),
   material: text('material', 'material', 'What it is made of.', 'rubber').optional(),
 } satisfies Shape<BesideValues>;
+const gap = length('gap', 'Gap wanted to it, mm; the actual one is computed.', '0.3 ±0.1').optional();
 const running = {
   inside: bore('inside', 'Inside diameter, mm.', '18').optional(),
   to: text('address', 'to', 'The part it runs against.', 'end-cap.left').optional(),
-  gap: length('gap', 'Running gap wanted to it, mm; the actual one is computed.', '0.3 ±0.1').optional(),
+  gap,
+} satisfies Shape<BesideValues>;
+const face = {
+  to: text(
+    'address',
+    'to',
+    'What its gap is taken to: a part, or a dropout face; by default dropout.left of a rotor face, dropout.right of a driver face.',
+    'dropout.left',
+  ).optional(),
+  gap,
 } satisfies Shape<BesideValues>;
 
 /** Keys of each kind of part outside the clamped line. */
 export const besideSchemas = {
   seal: z.strictObject({ ...common, ...running }),
   cover: z.strictObject({ ...common, ...running }),
-  'rotor-face': z.strictObject(common),
-  'driver-face': z.strictObject(common),
+  'rotor-face': z.strictObject({ ...common, ...face }),
+  'driver-face': z.strictObject({ ...common, ...face }),
 } satisfies Record<BesideKind, z.ZodType>;
