@@ -41,6 +41,8 @@ export interface Draft {
   readonly data?: Readonly<Record<string, unknown>>;
   /** Best first. Only changes that leave the file clean of this finding. */
   readonly fixes?: readonly Fix[];
+  /** Values that may be wrong: what other checks find on the strength of them waits until this is settled. */
+  readonly doubts?: readonly SpecPath[];
   /** Variant it was found in; null for the hub as written, absent when it is not about a variant. */
   readonly variant?: string | null;
 }
@@ -80,6 +82,7 @@ export interface Finding {
   readonly related: readonly { readonly path: SpecPath; readonly span: Span; readonly message: string }[];
   readonly data: Readonly<Record<string, unknown>>;
   readonly fixes: readonly Fix[];
+  readonly doubts: readonly SpecPath[];
   /** Names of the variants it holds for (null: the hub as written); empty when it is not about variants. */
   readonly variants: readonly (string | null)[];
 }

@@ -2,6 +2,7 @@ import type { Analysis } from '../analysis/analyze.ts';
 import type { Allowance, SpecDocument } from '../spec/document.ts';
 import { allowFix } from './allow-fix.ts';
 import type { Check, Draft, Finding } from './check.ts';
+import { settledFirst } from './settled-first.ts';
 
 /** What a run of the checks found; allowed findings are kept apart, they still stand on sheets. */
 export interface Findings {
@@ -57,6 +58,7 @@ function toFinding(check: Check, same: readonly [Draft, ...Draft[]], analysis: A
     })),
     data: variants.length > 0 ? { ...first.data, variants } : (first.data ?? {}),
     fixes: first.fixes ?? [],
+    doubts: same.flatMap((draft) => draft.doubts ?? []),
     variants,
   };
 }
@@ -95,7 +97,7 @@ function applyAllowances(
     if (!unused || used.has(allowance) || allowance.reason === '') continue;
     findings.push(unusedAllowance(unused, spec, allowance, checks));
   }
-  return { findings: findings.sort((a, b) => a.span.start - b.span.start), allowed };
+  return { findings: settledFirst(findings).toSorted((a, b) => a.span.start - b.span.start), allowed };
 }
 
 function silences(allowance: Allowance, finding: Finding): boolean {
@@ -127,6 +129,7 @@ function unusedAllowance(
         preferred: true,
       },
     ],
+    doubts: [],
     variants: [],
   };
 }

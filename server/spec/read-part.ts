@@ -1,6 +1,5 @@
 import { isAlias, type YAMLMap } from 'yaml';
 import { makeProblem } from './make-problem.ts';
-import { missingKey } from './missing-key.ts';
 import { type PartValues, type StackKind, type StackPart, stackKinds } from './model.ts';
 import { nearestOf } from './nearest.ts';
 import type { SpecPath } from './place.ts';
@@ -64,10 +63,6 @@ export function partOf(
     section,
     also ? { ...options, also } : options,
   );
-  if (head.kind === 'bearing' && !head.guessed && !rest.some((e) => e.key === 'code' || e.key === 'size')) {
-    const info = keyEntries(section).get('code')?.info;
-    if (info) missingKey(reader, { info, entries: entries, map, path, section, head: head.entry.keySpan });
-  }
   return { kind: head.kind, name: head.name, address: `${head.kind}.${head.name}`, path, values };
 }
 

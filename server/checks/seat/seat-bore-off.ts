@@ -68,7 +68,7 @@ function codesFor(
   outside: number,
   seat: string,
 ): NonNullable<Draft['fixes']> {
-  if (!code) return [];
+  if (!code?.value.includes(decoded.basic)) return [];
   const suffix = code.value.slice(code.value.indexOf(decoded.basic) + decoded.basic.length);
   return bearingsFitting({ bore: decoded.bore, outside: Math.round(outside * 100) / 100 })
     .slice(0, 3)

@@ -1,0 +1,120 @@
+import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
+import type { StackBearing } from '../../assembly/bearings.ts';
+import type { FilledSeat } from '../../assembly/housings.ts';
+import { plain } from '../../engine/base/figures.ts';
+import type { DecodedBearing } from '../../engine/bearings/decode-bearing.ts';
+import { setValue } from '../../spec/edit.ts';
+import type { Dimension } from '../../spec/model.ts';
+import type { Placed } from '../../spec/place.ts';
+import type { Fix } from '../../spec/problem.ts';
+import type { Check, Draft } from '../check.ts';
+import { eachVariant } from '../each-variant.ts';
+import { pageHub } from '../page-hub.ts';
+import { ownCode, saySize } from './fitting.ts';
+
+/** Two seats are alike, and the bearings in them are of two sizes. */
+export const sizesDiffer: Check = {
+  code: 'sizes-differ',
+  group: 'bearing',
+  severity: 'warning',
+  summary: 'Two seats of a housing are alike, and the bearings in them are of two sizes.',
+  page: {
+    why: 'Seats of one bore and one depth are made for one bearing. A wider ring of the same diameters stands proud of its seat and shifts the stack, and a code with one digit more or less is easily typed. Where two sizes are meant, the seats should say so with their depths.',
+    bad: pageHub(['code: 6803-2RS\n    seat: shell.right', 'code: 63803-2RS\n    seat: shell.right']),
+    good: pageHub(),
+    sources: ['common practice'],
+  },
+  run: (analysis) => eachVariant(analysis, (variant) => differing(analysis, variant)),
+};
+
+interface Seated {
+  readonly seat: FilledSeat;
+  readonly stacked: StackBearing;
+  readonly bearing: DecodedBearing;
+}
+
+function* differing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
+  const { shell, freehub } = variant.assembly;
+  for (const housing of [shell, freehub]) {
+    const seated = (housing?.seats ?? []).map(single);
+    const [one, other] = seated;
+    if (seated.length !== 2 || !one || !other || !alike(one, other)) continue;
+    const apart = differences(one.bearing, other.bearing);
+    if (apart.length === 0) continue;
+    const [kept, suspect] = worse(one) < worse(other) ? [one, other] : [other, one];
+    const [keep, change] = worse(one) === worse(other) ? [one, other] : [kept, suspect];
+    const code = ownCode(change.stacked);
+    yield {
+      path: code?.path ?? change.stacked.from,
+      message: `${name(change)}, ${name(keep)}: ${apart.join(' and ')} differ in two seats that are alike — make them one size, or draw the seats for two`,
+      related: [
+        { path: keep.stacked.from, message: name(keep) },
+        ...[change, keep].flatMap(({ seat }) => seatPlace(seat)),
+      ],
+      severity: clearly(keep, change) ? 'error' : 'warning',
+      doubts: [code?.path ?? change.stacked.from],
+      data: {
+        bearings: [change, keep].map(({ stacked, bearing }) => [stacked.address, saySize(bearing)]),
+        apart,
+      },
+      fixes: [...copyCode(analysis, keep, change, true), ...copyCode(analysis, change, keep, false)],
+    };
+  }
+}
+
+/** The one bearing of a seat; null for an empty seat or a pair. */
+function single(seat: FilledSeat): Seated | null {
+  const stacked = seat.bearings.length === 1 ? seat.bearings[0]?.bearing : null;
+  return stacked?.bearing ? { seat, stacked, bearing: stacked.bearing } : null;
+}
+
+/** Seats are alike when bore and depth agree as far as both are written; outsides that differ are the seat's business. */
+function alike(a: Seated, b: Seated): boolean {
+  const { bore: boreA, depth: depthA } = a.seat.seat.values;
+  const { bore: boreB, depth: depthB } = b.seat.seat.values;
+  if (!boreA || !boreB || 0.1 < apartBy(boreA, boreB) || a.bearing.outside !== b.bearing.outside)
+    return false;
+  return !depthA || !depthB || apartBy(depthA, depthB) <= 0.25;
+}
+
+const apartBy = (a: Placed<Dimension>, b: Placed<Dimension>): number =>
+  Math.abs(a.value.nominal - b.value.nominal);
+
+function differences(a: DecodedBearing, b: DecodedBearing): readonly string[] {
+  const words = a.bore === b.bore ? [] : [`bores ${plain(a.bore)} and ${plain(b.bore)}`];
+  return a.width === b.width ? words : [...words, `widths ${plain(a.width)} and ${plain(b.width)}`];
+}
+
+/** How far the width is from the depth of the seat, mm. */
+function worse({ seat, bearing }: Seated): number {
+  const depth = seat.seat.values.depth?.value.nominal;
+  return depth === undefined ? 0 : Math.abs(depth - bearing.width);
+}
+
+/** Whether the seats are drawn for one of the two and not for the other. */
+function clearly(keep: Seated, change: Seated): boolean {
+  const depth = change.seat.seat.values.depth;
+  return depth !== undefined && worse(keep) <= 0.5 && 0.5 < worse(change);
+}
+
+const name = ({ stacked, bearing }: Seated): string => `${stacked.address} is ${saySize(bearing)}`;
+
+function seatPlace(seat: FilledSeat): { path: Placed<Dimension>['path']; message: string }[] {
+  const { bore, depth } = seat.seat.values;
+  const deep = depth ? `, ${plain(depth.value.nominal)} deep` : '';
+  return bore
+    ? [{ path: bore.path, message: `${seat.address} is bored ${plain(bore.value.nominal)}${deep}` }]
+    : [];
+}
+
+function copyCode(analysis: Analysis, from: Seated, to: Seated, preferred: boolean): readonly Fix[] {
+  const [source, target] = [ownCode(from.stacked), ownCode(to.stacked)];
+  if (!source || !target || to.stacked.part.values.size) return [];
+  return [
+    {
+      title: `Change ${to.stacked.address} to ${source.value} (${saySize(from.bearing)}), the same as ${from.stacked.address}`,
+      changes: setValue(analysis.spec, target.path, source.value),
+      preferred,
+    },
+  ];
+}
