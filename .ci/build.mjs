@@ -1,22 +1,45 @@
 // Bundles the five programs from the same sources into dist/.
-import { rmSync } from 'node:fs';
 import { build } from 'esbuild';
 
-const common = { bundle: true, target: 'es2023', logLevel: 'warning', sourcemap: process.argv.includes('--sourcemap') };
+const common = {
+  bundle: true,
+  target: 'es2023',
+  logLevel: 'warning',
+  sourcemap: process.argv.includes('--sourcemap'),
+};
 const node = { ...common, platform: 'node', target: 'node20' };
 const browser = { ...common, platform: 'browser' };
 
-rmSync('dist', { recursive: true, force: true });
 await Promise.all([
-  build({ ...node, format: 'cjs', entryPoints: ['client/node/main.ts'], outfile: 'dist/client-node.cjs', external: ['vscode'] }),
-  build({ ...browser, format: 'cjs', entryPoints: ['client/browser/main.ts'], outfile: 'dist/client-browser.cjs', external: ['vscode'] }),
-  build({ ...node, format: 'cjs', entryPoints: ['server/node/main.ts'], outfile: 'dist/server-node.cjs' }),
-  build({ ...browser, format: 'iife', entryPoints: ['server/browser/main.ts'], outfile: 'dist/server-browser.js' }),
   build({
     ...node,
-    format: 'esm',
+    format: 'cjs',
+    entryPoints: ['client/node/main.ts'],
+    outfile: 'dist/client-node.cjs',
+    external: ['vscode'],
+  }),
+  build({
+    ...browser,
+    format: 'cjs',
+    entryPoints: ['client/browser/main.ts'],
+    outfile: 'dist/client-browser.js',
+    external: ['vscode'],
+  }),
+  build({ ...node, format: 'cjs', entryPoints: ['server/node/main.ts'], outfile: 'dist/server-node.cjs' }),
+  build({
+    ...browser,
+    format: 'iife',
+    entryPoints: ['server/browser/main.ts'],
+    outfile: 'dist/server-browser.js',
+  }),
+  build({
+    ...node,
+    format: 'cjs',
     entryPoints: ['server/node/cli.ts'],
     outfile: 'dist/cli.js',
-    banner: { js: '#!/usr/bin/env node' },
+    banner: {
+      js: "#!/usr/bin/env node\nconst bundleUrl = require('node:url').pathToFileURL(__filename).href;",
+    },
+    define: { 'import.meta.url': 'bundleUrl' },
   }),
 ]);
