@@ -1,0 +1,30 @@
+import type { Snapshot } from '../workspace/workspace.ts';
+import { readNamed } from './files.ts';
+
+/** A hub file as worked out, or why it cannot be. */
+export type ReadHub =
+  | {
+      readonly snapshot: Snapshot /** What to know before trusting the answer. */;
+      readonly hint: string | null;
+    }
+  | { readonly message: string };
+
+/** Reads the one hub file a command is about. */
+export function readOneHub(path: string, cwd: string): ReadHub {
+  const { workspace, files, unread } = readNamed([path], cwd);
+  const [problem] = unread;
+  if (problem) return problem;
+  const [named, ...more] = files;
+  if (!named || more.length > 0 || named.path !== path.replaceAll('\\', '/')) {
+    return { message: `${path} is a folder; one hub file is wanted` };
+  }
+  const snapshot = workspace.snapshot(named.file);
+  if (snapshot?.document.kind !== 'hub')
+    return { message: `${path} is no hub file; they are called NAME.hub.yaml` };
+  const count = snapshot.findings.findings.length;
+  const hint =
+    count === 0
+      ? null
+      : `${path} has ${count === 1 ? 'a finding' : `${count} findings`}: hubwright check ${path}`;
+  return { snapshot, hint };
+}

@@ -1,0 +1,11 @@
+import type { VariantAnalysis } from '../analysis/analyze.ts';
+import { drawSection } from '../drawing/draw-section.ts';
+import type { Snapshot } from '../workspace/workspace.ts';
+
+/** The section of one variant as an SVG file, with the findings of that variant marked where they are. */
+export function sectionDrawing(snapshot: Snapshot, variant: VariantAnalysis): ReturnType<typeof drawSection> {
+  const faults = snapshot.findings.findings
+    .filter(({ variants }) => variants.length === 0 || variants.includes(variant.name))
+    .map(({ path, severity, message }) => ({ path, severity, message }));
+  return drawSection(variant, faults, { standalone: true });
+}

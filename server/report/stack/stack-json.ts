@@ -1,0 +1,112 @@
+import type { VariantAnalysis } from '../../analysis/analyze.ts';
+import type { Closed, LoopAnalysis } from '../../analysis/close.ts';
+import type { GapLoop, Loop, LoopTerm, PairLoop, SeatLoop, Wanted, WidthLoop } from '../../assembly/loop.ts';
+import { asBuilt } from '../../assembly/settle.ts';
+
+/** What `stack --json` prints: a stable shape, documented in the README. The hub as written comes first. */
+export function stackJson(file: string, variants: readonly VariantAnalysis[]) {
+  return { file, variants: variants.map(variantJson) };
+}
+
+function variantJson(variant: VariantAnalysis) {
+  return {
+    name: variant.name,
+    width: widthJson(variant.width),
+    pairs: variant.pairs.map(pairJson),
+    gaps: variant.gaps.map(gapJson),
+    seats: variant.seats.map(seatJson),
+    unchecked: variant.unchecked.map(({ what, missing }) => ({ what, missing })),
+    assumed: assumptions(variant),
+  };
+}
+
+function widthJson({ loop, drawn, built }: LoopAnalysis<WidthLoop>) {
+  const limits = limitsOf(loop.wanted);
+  const part = (closed: Closed | null) => ({
+    ...figures(closed),
+    limits,
+    shareOutside: closed?.shareOutside ?? null,
+    contributions: contributions(loop, closed),
+  });
+  return { ...part(drawn), ...(built ? { measured: part(built) } : {}) };
+}
+
+function pairJson({ loop, drawn, built }: LoopAnalysis<PairLoop>) {
+  const part = (closed: Closed | null, how: 'drawn' | 'built') => ({
+    inner: sum(loop, loop.inner, how),
+    outer: loop.located === 'spacer' ? null : sum(loop, loop.outer, how),
+    delta: closed?.nominal ?? null,
+    deltaMean: closed?.mean ?? null,
+    deltaWorst: closed?.worst ?? null,
+    deltaRss: closed?.rss ?? null,
+  });
+  return {
+    housing: loop.housing,
+    ...part(drawn, 'drawn'),
+    bearings: loop.bearings.map((address) => ({ address })),
+    located: loop.located,
+    ...(built ? { measured: part(built, 'built') } : {}),
+  };
+}
+
+function gapJson({ loop, drawn, built }: LoopAnalysis<GapLoop>) {
+  const part = (closed: Closed | null) => ({
+    ...figures(closed),
+    shareOutside: closed?.shareOutside ?? null,
+  });
+  const wanted = limitsOf(loop.wanted);
+  return {
+    between: loop.between,
+    role: loop.role,
+    ...part(drawn),
+    ...(wanted ? { wanted } : {}),
+    ...(built ? { measured: part(built) } : {}),
+  };
+}
+
+function seatJson({ loop, drawn, built }: LoopAnalysis<SeatLoop>) {
+  return {
+    seat: loop.seat,
+    bearings: loop.bearings.map((address) => ({ address })),
+    recess: figures(drawn),
+    ...(built ? { measured: { recess: figures(built) } } : {}),
+  };
+}
+
+function figures(closed: Closed | null) {
+  const { nominal = null, mean = null, worst = null, rss = null } = closed ?? {};
+  return { nominal, mean, worst, rss };
+}
+
+/** Both ends of the limits wanted; a least gap has no upper end. */
+function limitsOf(wanted: Wanted | null): readonly [number, number] | null {
+  return wanted ? [wanted.lo, wanted.hi] : null;
+}
+
+function contributions(loop: Loop, closed: Closed | null) {
+  return (closed?.contributions ?? []).flatMap(({ id, share }) => {
+    const item = loop.terms[Number(id)];
+    return item ? [{ address: item.address, share }] : [];
+  });
+}
+
+/** Nominal sum of one side of a pair, mm; null while a dimension of the loop is missing. */
+function sum(loop: PairLoop, terms: readonly LoopTerm[], how: 'drawn' | 'built'): number | null {
+  if (loop.missing.length > 0) return null;
+  return terms.reduce((total, { sign, count, settled }) => {
+    const { nominal } = how === 'drawn' ? settled.drawn : asBuilt(settled);
+    return total + sign * count * nominal;
+  }, 0);
+}
+
+/** What was taken for granted in the loops of a variant, each sentence once. */
+export function assumptions(variant: VariantAnalysis): readonly string[] {
+  const loops: readonly Loop[] = [variant.width, ...variant.pairs, ...variant.seats, ...variant.gaps].map(
+    ({ loop }) => loop,
+  );
+  const said = loops.flatMap(({ terms, wanted }) => [
+    wanted?.assumed ?? null,
+    ...terms.map(({ settled }) => settled.assumed),
+  ]);
+  return [...new Set(said.filter((text) => text !== null))];
+}
