@@ -10,14 +10,18 @@ interface Addressed {
   readonly path: SpecPath;
 }
 
+/** Reported at most. */
+const most = 20;
+
 /** Reports every part whose address is taken, at the second. */
 export function duplicateNames(reader: Reader, parts: readonly Addressed[]): void {
   const first = new Map<string, Addressed>();
+  let found = 0;
   const taken = new Set(parts.map((part) => part.address));
   for (const part of parts) {
     const other = first.get(part.address);
     if (!other) first.set(part.address, part);
-    else if (part.name !== '') {
+    else if (part.name !== '' && ++found <= most) {
       const places = placesOf(reader.yaml);
       const span = places.span([...part.path, part.kind]);
       const name = freeName(part, taken);

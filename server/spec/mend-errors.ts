@@ -14,6 +14,9 @@ export interface Mending {
   readonly broken: Span | null;
 }
 
+/** Slips mended in one round: a file with more is not one that somebody is writing. */
+const most = 20;
+
 /**
  * Looks for the slip behind each error, near its line, and mends the text the parser sees. Errors come in the order
  * of the text; one that shows no slip gives nothing and stays.
@@ -24,6 +27,7 @@ export function mendErrors(mended: MendedText, errors: readonly YAMLError[]): Me
   const quotes = unclosedQuotes(mended, lines, errors);
   if (0 < quotes.length) return quotes;
   for (const error of errors) {
+    if (most <= done.length) break;
     const at = mended.at(error.pos[0]);
     const index = lines.findLastIndex((line) => line.start <= at);
     const line = lines[index];
@@ -154,7 +158,7 @@ function noColon(
 /** `notes: see: there`: the value is read whole. */
 function secondColon(mended: MendedText, line: TextLine, at: number): Mending | null {
   const from = at - line.start;
-  const colon = /:(?=[ \t]|$)/.exec(line.text.slice(from));
+  const colon = /:(?=[ \t]|$)/.exec(mended.seen(line).slice(from));
   if (!colon || from <= line.indent) return null;
   const place = at + colon.index;
   const end = line.start + line.text.replace(/[ \t]+#.*$/, '').trimEnd().length;
@@ -197,14 +201,14 @@ function badIndent(mended: MendedText, lines: readonly TextLine[], from: number)
   }
   if (changes.length === 0) return null;
   const words = wordsOf(line);
-  const key = /^[^\s:]+/.exec(words?.text.replace(/^(?:- +)+/, '') ?? '')?.[0] ?? 'this line';
-  const message = `${key} is indented by ${line.indent}, wanted ${wanted} to line up with what is above it`;
+  const key = /^[^\s:]+/.exec(words?.text.replace(/^(?:- +)+/, '') ?? '')?.[0] ?? '';
+  const message = `${key === '' ? 'this line' : key} is indented by ${line.indent}, wanted ${wanted} to line up with what is above it`;
   const start = line.start + line.indent;
   const fixes = [{ title: `Indent by ${wanted}`, changes, preferred: true }];
   const problem = makeProblem(
     'yaml-syntax',
     message,
-    { start, end: start + key.length },
+    { start, end: start + Math.max(key.length, 1) },
     { data: { slip: 'indent' }, fixes },
   );
   return { problem, broken: null };

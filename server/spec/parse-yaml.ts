@@ -35,7 +35,7 @@ export function parseYaml(text: string, kind: SpecKind): YamlText {
     const mendings = mendErrors(mended, doc.errors);
     if (mendings.length === 0) break;
     for (const mending of mendings) {
-      if (mending.problem) problems.push(mending.problem);
+      if (mending.problem && !told(text, problems, mending.problem)) problems.push(mending.problem);
       if (mending.broken) broken.push(mending.broken);
     }
     doc = parseDocument(mended.text, parseOptions);
@@ -62,6 +62,15 @@ export function parseYaml(text: string, kind: SpecKind): YamlText {
   if (/[&*!]|<</.test(text)) problems.push(...notRead(yaml));
   if (!isMap(root)) problems.push(...noKeys(yaml, kind));
   return yaml;
+}
+
+/** Whether the same slip was found on that line before. */
+function told(text: string, problems: readonly Problem[], problem: Problem): boolean {
+  const line = lineOf(text, problem.span.start);
+  return problems.some(
+    (other) =>
+      other.message === problem.message && line.start <= other.span.start && other.span.start <= line.end,
+  );
 }
 
 /** The errors left, at most one a line, and none where a slip was found already. */

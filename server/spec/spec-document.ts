@@ -2,9 +2,13 @@ import { readAllowances } from './allowance.ts';
 import type { SpecDocument, SpecKind } from './document.ts';
 import type { Hub } from './model.ts';
 import { placesOf } from './places.ts';
+import type { Problem } from './problem.ts';
 import type { Reader } from './section-reader.ts';
 import type { Wheel, Workshop } from './workshop-model.ts';
 import type { YamlText } from './yaml-text.ts';
+
+/** Beyond these nobody reads on. */
+const mostProblems = 100;
 
 /** The tree behind a document, for edits; a document is plain to everybody else. */
 const trees = new WeakMap<SpecDocument, YamlText>();
@@ -27,10 +31,20 @@ export function specDocument(
     hub: model.hub ?? null,
     wheel: model.wheel ?? null,
     workshop: model.workshop ?? null,
-    problems: reader.problems.toSorted((a, b) => a.span.start - b.span.start),
+    problems: reader.problems
+      .toSorted((a, b) => a.span.start - b.span.start)
+      .slice(0, mostProblems)
+      .map((problem) => withinLine(yaml.text, problem)),
     allowances,
     ...placesOf(yaml),
   };
   trees.set(document, yaml);
   return document;
+}
+
+/** A problem is shown on one line. */
+function withinLine(text: string, problem: Problem): Problem {
+  const { start, end } = problem.span;
+  const line = text.slice(start, end).search(/[\r\n]/);
+  return line < 0 ? problem : { ...problem, span: { start, end: start + line } };
 }

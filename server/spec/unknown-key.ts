@@ -60,6 +60,11 @@ export function unknownKey(
 ): string | null {
   const { key, keySpan } = entry;
   if (key === '<<' || isBroken(reader.yaml, keySpan)) return null;
+  if (key.trim() === '') {
+    const message = 'a value stands here without its key; write the key before the colon';
+    reader.problems.push(makeProblem('unknown-key', message, keySpan, { data: { key, section, path } }));
+    return null;
+  }
   const keys = [...sectionKeys(section), ...(also ? sectionKeys(also) : [])].map((info) => info.key);
   const free = keys.filter((k) => !entries.some((e) => e.key === k));
   const data = { key, section, path };
@@ -74,7 +79,7 @@ export function unknownKey(
     changes: [{ span: keySpan, text: to }],
     preferred: true,
   });
-  const homes = sectionsWith(key);
+  const homes = sectionsWith(key).filter((home) => fileOf(home) === fileOf(section));
   if (homes.length !== 0 && !(near && aliases[key]?.includes(near))) {
     const here = sectionName(section);
     const message = `${key} belongs in ${homeNames(homes)}, not in ${here}; ${here} takes ${listed(keys)}`;
@@ -103,6 +108,9 @@ export function nearestKey(word: string, keys: readonly string[]): string | null
     .toLowerCase();
   return keys.find((key) => key === kebab) ?? nearestOf(kebab, keys);
 }
+
+/** The kind of file a section belongs to. */
+const fileOf = (section: SectionId): string => /^(?:workshop|wheel)\b/.exec(section)?.[0] ?? 'hub';
 
 /** What a section is called in a message. */
 export function sectionName(section: SectionId): string {
