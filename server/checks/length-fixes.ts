@@ -97,11 +97,23 @@ function pairEffect(
   return { penalty: 0, said: null };
 }
 
-/** `shorten end-cap.right by 0.12 to 13.91` */
-export function sayChange(change: LengthChange): string {
-  const by = Math.abs(change.to - change.from);
-  return `${change.to < change.from ? 'shorten' : 'lengthen'} ${change.address} by ${length(by)} to ${length(change.to)}`;
+/** The change to make first, as a request: `shorten end-cap.right by 0.12 to 13.91`; null where none helps. */
+export function sayBest(changes: readonly LengthChange[]): string | null {
+  const [best] = changes;
+  if (!best) return null;
+  const shared = sharedByCaps(changes);
+  return shared && isCap(best) ? sayShared(shared) : sayChange(best);
 }
+
+function sayChange(change: LengthChange): string {
+  const by = Math.abs(change.to - change.from);
+  return `${verb(change)} ${change.address} by ${length(by)} to ${length(change.to)}`;
+}
+
+const verb = ({ from, to }: { readonly from: number; readonly to: number }): string =>
+  to < from ? 'shorten' : 'lengthen';
+
+const isCap = ({ address }: LengthChange): boolean => address.startsWith('end-cap.');
 
 /** A quick fix for each change; two equal end caps can share it, which keeps the hub centred. */
 export function lengthFixes(
@@ -109,31 +121,42 @@ export function lengthFixes(
   changes: readonly LengthChange[],
   result: string,
 ): readonly Fix[] {
-  const caps = changes.filter(({ address }) => address.startsWith('end-cap.'));
-  const both = sharedCapFix(analysis, caps, result);
-  const fixes = changes.map((change): { fix: Fix; isCap: boolean } => ({
-    isCap: caps.includes(change),
-    fix: {
+  const shared = sharedByCaps(changes);
+  const list = changes.map(
+    (change): Fix => ({
       title: `${capital(sayChange(change))}: ${result}${change.sideEffect ? `; ${change.sideEffect}` : ''}`,
       changes: setValue(analysis.spec, change.path, withNominal(change.dimension, change.to)),
-    },
-  }));
-  const firstCap = fixes.findIndex(({ isCap }) => isCap);
-  const list = fixes.map(({ fix }) => fix);
-  if (both && firstCap !== -1) list.splice(firstCap, 0, both);
+    }),
+  );
+  if (shared) {
+    list.splice(changes.findIndex(isCap), 0, {
+      title: `${capital(sayShared(shared))}: ${result}, and the hub stays centred`,
+      changes: shared.caps.flatMap((cap) =>
+        setValue(analysis.spec, cap.path, withNominal(cap.dimension, shared.to)),
+      ),
+    });
+  }
   return list.map((fix, index) => (index === 0 ? { ...fix, preferred: true } : fix));
 }
 
-function sharedCapFix(analysis: Analysis, caps: readonly LengthChange[], result: string): Fix | null {
+/** Two equal end caps and the length that both take when they share a change. */
+interface SharedChange {
+  readonly caps: readonly [LengthChange, LengthChange];
+  readonly from: number;
+  readonly to: number;
+}
+
+function sharedByCaps(changes: readonly LengthChange[]): SharedChange | null {
+  const caps = changes.filter(isCap);
   const [one, other] = caps;
+  // A cap that becomes the same as its twin is the slip itself; the other one is right.
   if (!one || !other || caps.length !== 2 || one.from !== other.from) return null;
-  const to = Number(((one.from + one.to) / 2).toFixed(3));
-  const by = Math.abs(to - one.from);
-  const shown = to.toFixed(3).replace(/0$/, '');
-  return {
-    title: `${to < one.from ? 'Shorten' : 'Lengthen'} both end caps by ${Number(by.toFixed(3))} to ${shown}: ${result}, and the hub stays centred`,
-    changes: [one, other].flatMap((cap) => setValue(analysis.spec, cap.path, withNominal(cap.dimension, to))),
-  };
+  return { caps: [one, other], from: one.from, to: Number(((one.from + one.to) / 2).toFixed(3)) };
+}
+
+function sayShared(shared: SharedChange): string {
+  const by = Number(Math.abs(shared.to - shared.from).toFixed(3));
+  return `${verb(shared)} both end caps by ${by} to ${shared.to.toFixed(3).replace(/0$/, '')}`;
 }
 
 /** The first letter large, for a title. */

@@ -1,3 +1,12 @@
+import { bearingNotDecoded } from './bearing/bearing-not-decoded.ts';
+import { bearingUnsized } from './bearing/bearing-unsized.ts';
+import { codeAndSizeDisagree } from './bearing/code-and-size-disagree.ts';
+import { codeObsolete } from './bearing/code-obsolete.ts';
+import { fullComplementInWater } from './bearing/full-complement-in-water.ts';
+import { houseCodeUnknown } from './bearing/house-code-unknown.ts';
+import { shieldInWater } from './bearing/shield-in-water.ts';
+import { sizesDiffer } from './bearing/sizes-differ.ts';
+import { suffixAmbiguous } from './bearing/suffix-ambiguous.ts';
 import type { Check } from './check.ts';
 import { endCapBottoms } from './end-cap/end-cap-bottoms.ts';
 import { endCapRubs } from './end-cap/end-cap-rubs.ts';
@@ -8,6 +17,12 @@ import { freehubRubs } from './freehub/freehub-rubs.ts';
 import { retainingRingForgotten } from './freehub/retaining-ring-forgotten.ts';
 import { journalFitOff } from './journal/journal-fit-off.ts';
 import { journalOff } from './journal/journal-off.ts';
+import { circularReference } from './reference/circular-reference.ts';
+import { fileNotFound } from './reference/file-not-found.ts';
+import { nameNotFound } from './reference/name-not-found.ts';
+import { outsideWorkspace } from './reference/outside-workspace.ts';
+import { variantNotFound } from './reference/variant-not-found.ts';
+import { wrongKindOfFile } from './reference/wrong-kind-of-file.ts';
 import { filletTooLarge } from './seat/fillet-too-large.ts';
 import { fitUnusual } from './seat/fit-unusual.ts';
 import { housingLengthOff } from './seat/housing-length-off.ts';
@@ -50,6 +65,9 @@ import { unknownKind } from './text/unknown-kind.ts';
 import { valueNotUnderstood } from './text/value-not-understood.ts';
 import { wrongUnit } from './text/wrong-unit.ts';
 import { yamlSyntax } from './text/yaml-syntax.ts';
+import { variantBreaksWidth } from './variant/variant-breaks-width.ts';
+import { variantChangesNothing } from './variant/variant-changes-nothing.ts';
+import { variantPartMissing } from './variant/variant-part-missing.ts';
 
 /** Every check there is, by group. A line here is all it takes to register one. */
 export const checks: readonly Check[] = [
@@ -104,4 +122,22 @@ export const checks: readonly Check[] = [
   valueNotUnderstood,
   wrongUnit,
   yamlSyntax,
+  bearingNotDecoded,
+  bearingUnsized,
+  codeAndSizeDisagree,
+  codeObsolete,
+  fullComplementInWater,
+  houseCodeUnknown,
+  shieldInWater,
+  sizesDiffer,
+  suffixAmbiguous,
+  variantBreaksWidth,
+  variantChangesNothing,
+  variantPartMissing,
+  circularReference,
+  fileNotFound,
+  nameNotFound,
+  outsideWorkspace,
+  variantNotFound,
+  wrongKindOfFile,
 ];

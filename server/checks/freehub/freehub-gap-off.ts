@@ -5,7 +5,7 @@ import { millimetres, plain, share } from '../../engine/base/figures.ts';
 import type { Check, Draft, Severity } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { gapTarget } from '../gap-target.ts';
-import { lengthChanges, lengthFixes, sayChange } from '../length-fixes.ts';
+import { lengthChanges, lengthFixes, sayBest } from '../length-fixes.ts';
 import { loopData, relatedTerms, sayAgainst, sayWanted } from '../loop-talk.ts';
 import { freehubPage } from './freehub-page.ts';
 import { mendedByWidth } from './mended-by-width.ts';
@@ -62,7 +62,7 @@ function draftOf(
   return {
     path: best?.path ?? wanted.path,
     severity,
-    message: `gap between shell and freehub ${millimetres(result.mean)} on average${how === 'built' ? ', as measured' : ''}, wanted ${sayWanted(wanted)}: ${off}${best ? ` — ${sayChange(best)}` : ''}`,
+    message: `gap between shell and freehub ${millimetres(result.mean)} on average${how === 'built' ? ', as measured' : ''}, wanted ${sayWanted(wanted)}: ${off}${best ? ` — ${sayBest(changes)}` : ''}`,
     related: relatedTerms(gap.loop, result, how),
     data: loopData(gap.loop, result),
     fixes: lengthFixes(

@@ -3,7 +3,7 @@ import { millimetres } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { gapTarget } from '../gap-target.ts';
-import { lengthChanges, lengthFixes, sayChange } from '../length-fixes.ts';
+import { lengthChanges, lengthFixes, sayBest } from '../length-fixes.ts';
 import { loopData, relatedTerms, sayWanted } from '../loop-talk.ts';
 import { freehubPage } from './freehub-page.ts';
 import { mendedByWidth } from './mended-by-width.ts';
@@ -36,7 +36,7 @@ function* rubbing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft>
     const last = gap.loop.terms.find(({ key }) => key === 'length') ?? gap.loop.terms[0];
     yield {
       path: best?.path ?? last?.path ?? wanted.path,
-      message: `gap between shell and freehub ${millimetres(result.mean)} on average, wanted ${sayWanted(wanted)}: they touch${best ? ` — ${sayChange(best)}` : ''}`,
+      message: `gap between shell and freehub ${millimetres(result.mean)} on average, wanted ${sayWanted(wanted)}: they touch${best ? ` — ${sayBest(changes)}` : ''}`,
       related: relatedTerms(gap.loop, result, how),
       data: loopData(gap.loop, result),
       fixes: lengthFixes(

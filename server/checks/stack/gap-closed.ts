@@ -1,7 +1,7 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { millimetres } from '../../engine/base/figures.ts';
+import type { BesidePlace } from '../../spec/beside-model.ts';
 import { setValue } from '../../spec/edit.ts';
-import type { BesidePlace } from '../../spec/model.ts';
 import type { Placed } from '../../spec/place.ts';
 import type { Fix } from '../../spec/problem.ts';
 import { withNominal } from '../../spec/with-nominal.ts';

@@ -4,7 +4,7 @@ import type { Loop, Wanted } from '../../assembly/loop.ts';
 import { millimetres, share } from '../../engine/base/figures.ts';
 import type { Check, Draft, Severity } from '../check.ts';
 import { emptySeats } from '../empty-seats.ts';
-import { lengthChanges, lengthFixes, sayChange } from '../length-fixes.ts';
+import { lengthChanges, lengthFixes, sayBest } from '../length-fixes.ts';
 import { loopData, relatedTerms, sayAgainst, sayWanted } from '../loop-talk.ts';
 
 /** The clamped stack does not come to the width the frame or fork wants. */
@@ -73,7 +73,7 @@ function draftOf(
     severity === 'error'
       ? sayAgainst(closed.mean, wanted)
       : `${share(closed.shareOutside ?? 0)} of builds fall outside`;
-  const todo = best ? sayChange(best) : advice(largestTerm(loop, closed));
+  const todo = sayBest(changes) ?? advice(largestTerm(loop, closed));
   return {
     path: best?.path ?? wanted.path,
     severity,
