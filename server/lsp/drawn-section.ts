@@ -1,0 +1,97 @@
+import type { VariantAnalysis } from '../analysis/analyze.ts';
+import type { Finding } from '../checks/check.ts';
+import { drawSection } from '../drawing/draw-section.ts';
+import { type Positions, positionsOf } from '../features/positions.ts';
+import type { SectionAnswer, Stretch } from '../protocol/requests.ts';
+import { loopTable } from '../report/loop-table.ts';
+import type { SpecPath } from '../spec/place.ts';
+import { nameOf } from '../workspace/location.ts';
+import type { Snapshot } from '../workspace/workspace.ts';
+
+/** The section of one variant with its loops, findings and what could not be checked; null for a file that is no hub. */
+export function drawnSection(snapshot: Snapshot, wanted: string | null): SectionAnswer | null {
+  const { document, analysis, file } = snapshot;
+  const { variants } = analysis;
+  const shown = variants.find(({ name }) => name === wanted) ?? variants[0];
+  if (document.kind !== 'hub') return null;
+  const positions = positionsOf(document);
+  const range = (path: SpecPath): Stretch => positions.range(document.span(path));
+  const title = document.hub?.values.hub?.value || nameOf(file);
+  const findings = snapshot.findings.findings.filter((finding) => concerns(finding, shown));
+  const common = {
+    title,
+    variant: shown?.name ?? null,
+    variants: variants.map(({ name }) => name),
+    broken: brokenBy(findings),
+    findings: findings.map(({ code, severity, message, span }) => ({
+      code,
+      gravity: severity,
+      message,
+      range: positions.range(span),
+    })),
+  };
+  if (!shown || shown.assembly.line.length === 0) {
+    return { ...common, svg: null, description: '', assumed: [], loops: [], unchecked: [], places: {} };
+  }
+  const { svg, description, missing } = drawSection(
+    shown,
+    // The drawing numbers its marks as the list of findings is numbered.
+    findings.map(({ path, severity, message, code }) => ({ path, severity, message, code })),
+    { standalone: false },
+  );
+  return {
+    ...common,
+    svg,
+    description,
+    assumed: missing,
+    loops: loopTable(shown, analysis.limits).map(({ kind: _, path, ...row }) => ({
+      ...row,
+      range: range(path),
+    })),
+    unchecked: shown.unchecked.map(({ what, missing: lacks, path }) => ({
+      what,
+      missing: lacks,
+      range: range(path),
+    })),
+    places: placesOf(shown, snapshot, positions),
+  };
+}
+
+/** A finding of other variants only is none of this one's. */
+function concerns({ variants }: Finding, shown: VariantAnalysis | undefined): boolean {
+  return variants.length === 0 || shown === undefined || variants.includes(shown.name);
+}
+
+/** Faults of the text that leave parts of it unread: the drawing then shows less than was meant. */
+const breaking = new Set([
+  'yaml-syntax',
+  'tab-indentation',
+  'conflict-markers',
+  'file-too-large',
+  'empty-file',
+]);
+
+function brokenBy(findings: readonly Finding[]): string | null {
+  return findings.find(({ code, severity }) => breaking.has(code) && severity === 'error')?.message ?? null;
+}
+
+/** Where everything that has an address stands in the text. */
+function placesOf(
+  { assembly }: VariantAnalysis,
+  { document }: Snapshot,
+  { range }: Positions,
+): Readonly<Record<string, Stretch>> {
+  const { hub, line, shell, freehub } = assembly;
+  const places: Record<string, Stretch> = {};
+  const add = (address: string, path: SpecPath): void => {
+    places[address] = range(document.span(path, 'key'));
+  };
+  for (const { address, part } of line) add(address, part.path);
+  for (const { address, path } of hub.beside) add(address, path);
+  for (const housing of [shell, freehub]) {
+    if (housing) add(housing.housing.name, housing.housing.path);
+    for (const { address, seat } of housing?.seats ?? []) add(address, seat.path);
+  }
+  if (hub.axle) add('axle', hub.axle.path);
+  return places;
+}

@@ -1,0 +1,44 @@
+import type { CancellationToken } from 'vscode-languageserver';
+import { newHub } from '../features/new-hub.ts';
+import {
+  checkWorkspaceRequest,
+  type ExplainAnswer,
+  explainRequest,
+  type SectionAnswer,
+  type SkeletonAnswer,
+  sectionRequest,
+  skeletonRequest,
+} from '../protocol/requests.ts';
+import { explanation } from '../report/explain.ts';
+import { checkWorkspace, emptyCheck } from './check-workspace.ts';
+import { drawnSection } from './drawn-section.ts';
+import type { Session } from './session.ts';
+import { isObject } from './settings.ts';
+
+/** Answers the requests of our own protocol. Their parameters are whatever a client sent. */
+export function answerOwnRequests(session: Session): void {
+  const { connection, guard } = session;
+  const answer = <T>(
+    method: string,
+    empty: T,
+    work: (params: Record<string, unknown>) => T | Promise<T>,
+  ): void => {
+    connection.onRequest(
+      method,
+      (params: unknown, token: CancellationToken): Promise<unknown> =>
+        guard.request(token, empty, () => work(isObject(params) ? params : {})),
+    );
+  };
+  answer<SectionAnswer | null>(sectionRequest, null, ({ uri, variant }) => {
+    const snapshot = session.snapshot(uri);
+    return snapshot && drawnSection(snapshot, typeof variant === 'string' ? variant : null);
+  });
+  answer<ExplainAnswer | null>(explainRequest, null, ({ code }) => {
+    const markdown = typeof code === 'string' ? explanation(code) : null;
+    return markdown === null ? null : { markdown };
+  });
+  answer<SkeletonAnswer | null>(skeletonRequest, null, ({ name, position }) =>
+    newHub(typeof name === 'string' ? name : '', position === 'rear' ? 'rear' : 'front'),
+  );
+  answer(checkWorkspaceRequest, emptyCheck, () => checkWorkspace(session));
+}
