@@ -56,11 +56,15 @@ export function readStackBearing(
     };
   }
   const deviations = ringDeviations(bearing);
+  const taken =
+    deviations.class === bearing.toleranceClass
+      ? ''
+      : `, taken for class ${bearing.toleranceClass}, which the tables do not hold`;
   const ring = (nominal: number, by: { lower: number; upper: number }, what: string): Settled => ({
     drawn: { nominal, lower: by.lower, upper: by.upper },
     built: null,
     path: found.from,
-    assumed: `${what} of ${part.address} varies by ${deviations.source}`,
+    assumed: `${what} of ${part.address} varies by ISO 492, class ${deviations.class}${taken}`,
   });
   const shoulders = ringShoulders(bearing.bore, bearing.outside);
   const written = part.values['inner-outside']?.value.nominal;

@@ -128,7 +128,7 @@ function gapVerdict(closed: Closed, wanted: Wanted | null, allowed: number): Ver
 }
 
 function pairName({ bearings: [left, right] }: PairLoop): string {
-  return `${left} to ${right}, inner less outer distance`;
+  return `${left} to ${right}, inner − outer`;
 }
 
 function seatName({ seat }: SeatLoop): string {

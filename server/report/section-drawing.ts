@@ -6,6 +6,6 @@ import type { Snapshot } from '../workspace/workspace.ts';
 export function sectionDrawing(snapshot: Snapshot, variant: VariantAnalysis): ReturnType<typeof drawSection> {
   const faults = snapshot.findings.findings
     .filter(({ variants }) => variants.length === 0 || variants.includes(variant.name))
-    .map(({ path, severity, message }) => ({ path, severity, message }));
+    .map(({ code, path, severity, message }) => ({ code, path, severity, message }));
   return drawSection(variant, faults, { standalone: true });
 }

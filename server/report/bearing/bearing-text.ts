@@ -25,12 +25,12 @@ export function bearingText(code: string, answer: BearingAnswer): string {
     '',
     ...textTable(lines, { indent: 2 }),
     ...section('Notes', bearing.notes),
-    ...section('Sources', bearing.sources),
+    ...section('Sources', [...bearing.sources, `tolerances: ${ringDeviations(bearing).source}`]),
   ].join('\n')}\n`;
 }
 
 function sizeLines(bearing: DecodedBearing): readonly (readonly string[])[] {
-  const { bore, outside, width, source } = ringDeviations(bearing);
+  const { bore, outside, width, class: held } = ringDeviations(bearing);
   const { widthOpen, widthClosed } = bearing;
   const differs = widthOpen !== null && widthClosed !== null && widthOpen !== widthClosed;
   return [
@@ -38,7 +38,7 @@ function sizeLines(bearing: DecodedBearing): readonly (readonly string[])[] {
     ['outside', `${plain(bearing.outside)} mm, ${sayDeviation(outside)}`],
     ['width', `${plain(bearing.width)} mm, ${sayDeviation(width)}`],
     ...(differs ? [['', `open ${plain(widthOpen)}, closed ${plain(widthClosed)} mm`]] : []),
-    ['tolerances', source],
+    ['tolerances', `ISO 492, class ${held}`],
     ['chamfer', bearing.chamferMin === null ? 'not known' : `${plain(bearing.chamferMin)} mm at least`],
   ];
 }

@@ -15,7 +15,7 @@ export function fitText(bearing: DecodedBearing, answer: FitAnswer): string {
       ? fitLines(clearance)
       : [['difference', `${millimetres(part.nominal - ring.nominal)}: two sizes, no fit`]]),
     ...(usual && answer.sameSize ? [['in a wheel', sayUsual(usual)]] : []),
-    ['ring limits', source],
+    ['ring limits from', source],
     ...(assumed === null ? [] : [['assumed', assumed]]),
     ...(advice === null || !answer.sameSize ? [] : [['bear in mind', advice]]),
   ];

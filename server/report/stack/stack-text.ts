@@ -22,7 +22,7 @@ function variantText(file: string, variant: VariantAnalysis, limits: ResolvedLim
   const rows = loopTable(variant, limits);
   const measured = rows.some((row) => row.measured !== '');
   const head = [
-    'loop',
+    'loop, mm',
     'nominal',
     'mean',
     'worst case',
