@@ -26,6 +26,8 @@ export function mendErrors(mended: MendedText, errors: readonly YAMLError[]): Me
   const done: Mending[] = [];
   const quotes = unclosedQuotes(mended, lines, errors);
   if (0 < quotes.length) return quotes;
+  const brackets = unclosedBrackets(mended, lines);
+  if (0 < brackets.length) return brackets;
   for (const error of errors) {
     if (most <= done.length) break;
     const at = mended.at(error.pos[0]);
@@ -114,6 +116,61 @@ function unclosedQuotes(
 function overwritten(mended: MendedText, line: TextLine): string {
   const text = mended.seen(line);
   return text.length === line.text.length ? text : line.text;
+}
+
+/** A bracket left open before lines that are plainly a block of their own: it is closed at the end of its line. */
+function unclosedBrackets(mended: MendedText, lines: readonly TextLine[]): Mending[] {
+  const done: Mending[] = [];
+  for (const [i, line] of lines.entries()) {
+    if (line.idle || line.block || most <= done.length) continue;
+    const open = bracketsLeft(mended.seen(line));
+    const next = lines.find((l, j) => i < j && !l.idle);
+    if (
+      open.length === 0 ||
+      open[0] === -1 ||
+      (next && !/^[ \t]*(?:- |[\w.-]+:(?:\s|$))[^\r\n]*(?<!,\s*)$/.test(next.text))
+    )
+      continue;
+    if (next && bracketsLeft(next.text)[0] === -1) continue;
+    const end = line.start + line.text.replace(/(?:^|[ \t]+)#.*$/, '').trimEnd().length;
+    const closing = open.map((at) => (line.text[at] === '{' ? '}' : ']')).toReversed();
+    const text = ` ${closing.join(' ')}`;
+    if (!mended.mend(end, end, text)) continue;
+    const start = line.start + (open[0] ?? 0);
+    const message = `the bracket opened here is not closed; ${closing.join(' ')} is wanted at its end`;
+    const fixes = [
+      {
+        title: `Close it with ${closing.join(' ')}`,
+        changes: [{ span: { start: end, end }, text }],
+        preferred: true,
+      },
+    ];
+    const problem = makeProblem(
+      'yaml-syntax',
+      message,
+      { start, end: start + 1 },
+      { fixes, data: { slip: 'open-bracket' } },
+    );
+    done.push({ problem, broken: null });
+  }
+  return done;
+}
+
+/** Where brackets stand in a line that it does not close; -1 alone where it closes one it did not open. */
+function bracketsLeft(line: string): number[] {
+  const open: number[] = [];
+  let quote = '';
+  for (let i = 0; i < line.length; i++) {
+    const c = line[i] ?? '';
+    if (quote !== '') {
+      if (c === quote) quote = '';
+    } else if ((c === '"' || c === "'") && /[\s[{,]/.test(line[i - 1] ?? ' ')) quote = c;
+    else if (c === '#' && /\s/.test(line[i - 1] ?? ' ')) break;
+    else if ((c === '{' || c === '[') && (0 < open.length || /(?:^|[:\-?]\s+)$/.test(line.slice(0, i))))
+      open.push(i);
+    else if ((c === '}' || c === ']') && open.pop() === undefined) return [-1];
+  }
+  return open;
 }
 
 function strayBracket(mended: MendedText, at: number): Mending {

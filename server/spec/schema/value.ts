@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { type DimensionContext, readDimension } from '../dimension.ts';
+import { readDimension } from '../dimension.ts';
+import type { DimensionContext } from '../dimension-text.ts';
 import type { Dimension, Quantity } from '../model.ts';
 import { nearestOf } from '../nearest.ts';
 import { type QuantityKind, readQuantity } from '../quantity.ts';
