@@ -5,6 +5,7 @@ import type { Span } from './place.ts';
 import type { Problem } from './problem.ts';
 import { isKnownKey } from './schema/known-keys.ts';
 import { openColumns, openQuote, type TextLine, textLines } from './text-lines.ts';
+import { yamlMessage } from './yaml-message.ts';
 
 /** What an error of the parser came from, mended for another try. */
 export interface Mending {
@@ -28,7 +29,7 @@ export function mendErrors(mended: MendedText, errors: readonly YAMLError[]): Me
   if (0 < quotes.length) return quotes;
   const brackets = unclosedBrackets(mended, lines);
   if (0 < brackets.length) return brackets;
-  for (const error of errors) {
+  for (const error of errors.slice(0, 2 * most)) {
     if (most <= done.length) break;
     const at = mended.at(error.pos[0]);
     const index = lines.findLastIndex((line) => line.start <= at);
@@ -58,6 +59,9 @@ function mendOne(
   }
   if (error.code === 'UNEXPECTED_TOKEN' && /[}\]]/.test(mended.original[at] ?? ''))
     return strayBracket(mended, at);
+  if (error.code === 'UNEXPECTED_TOKEN' && !error.message.includes('at node end') && at < line.end) {
+    return unexpected(mended, line, at, error);
+  }
   if (
     error.code === 'MULTILINE_IMPLICIT_KEY' ||
     (error.code === 'MISSING_CHAR' && error.message.includes('map values'))
@@ -118,6 +122,18 @@ function overwritten(mended: MendedText, line: TextLine): string {
   return text.length === line.text.length ? text : line.text;
 }
 
+/** What stands where nothing can stand is passed over to the end of its line. */
+function unexpected(mended: MendedText, line: TextLine, at: number, error: YAMLError): Mending | null {
+  if (mended.seen({ start: at, end: line.end }).trim() === '') return null;
+  const word = /^[^\s,}\]]*/.exec(mended.original.slice(at, line.end))?.[0] ?? '';
+  mended.blank({ start: at, end: line.end });
+  const span = { start: at, end: at + Math.max(1, word.length) };
+  const problem = makeProblem('yaml-syntax', yamlMessage(error, word), span, {
+    data: { yaml: error.code, slip: 'bracket' },
+  });
+  return { problem, broken: { start: at, end: line.end } };
+}
+
 /** A bracket left open before lines that are plainly a block of their own: it is closed at the end of its line. */
 function unclosedBrackets(mended: MendedText, lines: readonly TextLine[]): Mending[] {
   const done: Mending[] = [];
@@ -166,7 +182,7 @@ function bracketsLeft(line: string): number[] {
       if (c === quote) quote = '';
     } else if ((c === '"' || c === "'") && /[\s[{,]/.test(line[i - 1] ?? ' ')) quote = c;
     else if (c === '#' && /\s/.test(line[i - 1] ?? ' ')) break;
-    else if ((c === '{' || c === '[') && (0 < open.length || /(?:^|[:\-?]\s+)$/.test(line.slice(0, i))))
+    else if ((c === '{' || c === '[') && (0 < open.length || /^\s*$|[:\-?]\s+$/.test(line.slice(0, i))))
       open.push(i);
     else if ((c === '}' || c === ']') && open.pop() === undefined) return [-1];
   }

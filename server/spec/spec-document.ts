@@ -42,9 +42,11 @@ export function specDocument(
   return document;
 }
 
-/** A problem is shown on one line. */
+/** A problem is shown on one line and said in one. */
 function withinLine(text: string, problem: Problem): Problem {
   const { start, end } = problem.span;
   const line = text.slice(start, end).search(/[\r\n]/);
-  return line < 0 ? problem : { ...problem, span: { start, end: start + line } };
+  if (line < 0 && !/[\r\n]/.test(problem.message)) return problem;
+  const message = problem.message.replace(/\s*[\r\n]+\s*/g, ' ');
+  return { ...problem, message, span: { start, end: line < 0 ? end : start + line } };
 }
