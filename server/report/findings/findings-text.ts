@@ -1,6 +1,7 @@
 import type { Finding, Severity } from '../../checks/check.ts';
 import { rangesIn } from '../ranges.ts';
 import type { CheckedFile } from './checked-file.ts';
+import { printable } from './printable.ts';
 
 const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
 
@@ -20,13 +21,13 @@ function fileText({ path, text, findings: { findings, allowed } }: CheckedFile):
     const fix = finding.fixes.find(({ preferred }) => preferred) ?? null;
     return [
       `${place(finding)}  ${finding.severity}  ${finding.code}`,
-      `    ${finding.message}`,
-      ...(fix ? [`    fix: ${fix.title}`] : []),
+      `    ${printable(finding.message)}`,
+      ...(fix ? [`    fix: ${printable(fix.title)}`] : []),
     ].join('\n');
   });
   const silenced = allowed.map(
     ({ finding, reason }) =>
-      `${place(finding)}  allowed  ${finding.code}\n    ${finding.message}\n    because ${reason}`,
+      `${place(finding)}  allowed  ${finding.code}\n    ${printable(finding.message)}\n    because ${printable(reason)}`,
   );
   return [...found, ...silenced];
 }
