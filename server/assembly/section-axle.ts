@@ -1,6 +1,6 @@
 import { plain } from '../engine/base/figures.ts';
 import type { Assembly } from './assemble.ts';
-import { outward } from './section-part.ts';
+import { outward } from './section-around.ts';
 import { plainPart, type Say, type SectionPart, type Step } from './section-shape.ts';
 
 /** The axle under the stack, with its collars and journals as steps; null where no axle is written. */

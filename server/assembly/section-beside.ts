@@ -1,5 +1,5 @@
 import { plain } from '../engine/base/figures.ts';
-import type { BesidePart } from '../spec/model.ts';
+import type { BesidePart } from '../spec/beside-model.ts';
 import { plainPart, type Say, type SectionPart } from './section-shape.ts';
 
 /** A part beside the stack; none where its place is not written. */

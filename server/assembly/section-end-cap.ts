@@ -1,7 +1,7 @@
 import { plain } from '../engine/base/figures.ts';
 import type { Assembly } from './assemble.ts';
 import type { LinePart } from './line.ts';
-import { neighbour, outward } from './section-part.ts';
+import { neighbour, outward } from './section-around.ts';
 import type { Say, Step } from './section-shape.ts';
 
 /** How far the body of a cap stays off the bearing where only its face is smaller, mm. */

@@ -1,5 +1,6 @@
 import type { DecodedBearing } from '../engine/bearings/decoded-bearing.ts';
-import type { BesideKind, Side, StackKind } from '../spec/model.ts';
+import type { BesideKind } from '../spec/beside-model.ts';
+import type { Side, StackKind } from '../spec/model.ts';
 import type { SpecPath } from '../spec/place.ts';
 
 /** A length of a part over which its diameters do not change. All in mm. */

@@ -1,0 +1,73 @@
+import { plain } from '../engine/base/figures.ts';
+import type { FilledHousing } from './housings.ts';
+import type { HousingContext } from './section-housing.ts';
+import type { SpokeHole, Step } from './section-shape.ts';
+
+/** A flange cut through one of its spoke holes. */
+export interface FlangeRings {
+  readonly from: number;
+  readonly to: number;
+  /** Diameter up to which it is one with the shell: the inner edge of its holes. */
+  readonly foot: number;
+  /** What stands outside of the holes; null for straight-pull flanges, drawn to their head circle. */
+  readonly rim: Step | null;
+  readonly spokeHole: SpokeHole | null;
+}
+
+/** The flanges of a shell. They keep their place on the shell when a variant moves the dropout faces. */
+export function flangeRings(
+  filled: FilledHousing,
+  outside: number,
+  context: HousingContext,
+): readonly FlangeRings[] {
+  const { say } = context;
+  return filled.housing.flanges.flatMap(({ name, values }): readonly FlangeRings[] => {
+    const offset = values['from-centre']?.value.nominal;
+    const circle = (values.circle ?? values['head-circle'])?.value.nominal;
+    if (offset === undefined || circle === undefined) {
+      say(
+        `the ${name} flange is not drawn: ${offset === undefined ? 'from-centre' : 'circle'} is not written`,
+      );
+      return [];
+    }
+    const thickness = values.thickness?.value.nominal ?? 3;
+    if (!values.thickness) say(`the ${name} flange is drawn ${plain(thickness)} mm thick: it is not written`);
+    const middle = context.middle + shift(context) + (name === 'right' ? offset : -offset);
+    const [from, to] = [middle - thickness / 2, middle + thickness / 2];
+    if (values.kind?.value === 'straight-pull') {
+      say(`the ${name} flange is drawn up to its head circle: seats of straight-pull spokes are not drawn`);
+      return [{ from, to, foot: Math.max(circle, outside), rim: null, spokeHole: null }];
+    }
+    const hole = values.hole?.value.nominal ?? 2.6;
+    if (!values.hole)
+      say(`spoke holes of the ${name} flange are drawn ⌀${plain(hole)}: they are not written`);
+    // Practice leaves about a hole's width of metal outside of the hole.
+    const rimOutside = circle + hole + 2 * Math.max(hole, 2.5);
+    say('the edge of each flange is drawn one hole outside of its holes: it is not written');
+    return [
+      {
+        from,
+        to,
+        foot: circle - hole,
+        rim: {
+          left: from,
+          right: to,
+          inside: circle + hole,
+          outside: rimOutside,
+          guessed: { outside: true },
+        },
+        spokeHole: { at: middle, thickness, circle, hole },
+      },
+    ];
+  });
+}
+
+/** How far the shell's seats have moved against the mid-plane of the hub as written, mm. */
+function shift({ assembly, asWritten, middle }: HousingContext): number {
+  if (assembly === asWritten) return 0;
+  const bearing = assembly.shell?.seats.find(({ contact }) => contact?.at)?.contact;
+  const before = asWritten.line.find(({ address, at }) => at && address === bearing?.address);
+  const written = asWritten.width.wanted?.nominal;
+  if (!bearing?.at || !before?.at || written === undefined) return 0;
+  return bearing.at.left - middle - (before.at.left - written / 2);
+}
