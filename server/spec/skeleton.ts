@@ -5,7 +5,7 @@ export const skeletons: Readonly<Record<SpecKind, readonly string[]>> = {
   hub: [
     'hub: $0',
     'position: front',
-    'width: 100 ±0.1',
+    'width: 100 ±0.2',
     'stack:',
     '  - end-cap: left',
     '    length: 14.03 ±0.02',

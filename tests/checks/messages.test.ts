@@ -33,7 +33,8 @@ test.each(found.map(({ code, findings }) => [code, findings] as const))(
       expect(text).not.toMatch(/\n/);
     }
     for (const { message } of findings) {
-      expect(message).not.toMatch(/\.$|\binvalid\b|\billegal\b/i);
+      // The files of a fixture are called so.
+    expect(message.replaceAll('invalid.wheel.yaml', '')).not.toMatch(/\.$|\binvalid\b|\billegal\b/i);
       expect(message.length).toBeLessThan(320);
     }
   },

@@ -1,11 +1,11 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { millimetres } from '../../engine/base/figures.ts';
-import { insertKey, setValue } from '../../spec/edit.ts';
+import { insertKey } from '../../spec/edit.ts';
 import type { SpecPath } from '../../spec/place.ts';
 import type { Fix, TextChange } from '../../spec/problem.ts';
 import { withNominal } from '../../spec/with-nominal.ts';
 import type { Check, Draft } from '../check.ts';
-import { capital, type LengthChange, lengthChanges, sayChange } from '../length-fixes.ts';
+import { capital, type LengthChange, lengthChanges, lengthFixes, sayBest } from '../length-fixes.ts';
 import { pageHub } from '../page-hub.ts';
 import { widthDraft } from '../stack/width-off.ts';
 
@@ -40,66 +40,111 @@ function broken(analysis: Analysis, variant: VariantAnalysis): Draft | null {
   const { wanted } = variant.width.loop;
   if (!draft || !wanted || hub.missing.length > 0) return null;
   const middle = (wanted.lo + wanted.hi) / 2;
-  const changes = ownFirst(
-    lengthChanges(variant, variant.width.loop, middle, draft.data?.asMeasured ? 'built' : 'drawn'),
-    hub.path,
-  );
-  const centred = draft.fixes?.length === 0;
-  const [best] = centred ? [] : changes;
+  const how = draft.data?.asMeasured ? 'built' : 'drawn';
+  const changes =
+    draft.fixes?.length === 0 ? [] : sensible(lengthChanges(variant, variant.width.loop, middle, how));
+  // Lengths the variant itself writes come first: they are what broke the width.
+  const own = changes.filter(({ path }) => inside(path, hub.path));
+  const others = changes.filter((change) => !own.includes(change));
+  const result = `the width is then ${millimetres(middle)} on average`;
+  const fixes = [
+    ...lengthFixes(analysis, own, result),
+    ...sharedInVariant(analysis, variant, others, result),
+    ...others.flatMap((change) => fixInVariant(analysis, variant, change, result)),
+  ];
   const told = draft.message.split(' — ')[0] ?? draft.message;
+  const todo = sayBest(own.length > 0 ? own : others) ?? sayRemoved(analysis, variant);
   return {
     ...draft,
-    path: placeOf(variant, best),
-    message: `${hub.name}: ${told}${best ? ` — ${sayChange(best)}` : ''}`,
+    path: placeOf(variant, own[0]),
+    message: `${hub.name}: ${told}${todo ? ` — ${todo}` : ''}`,
     data: { ...draft.data, variant: hub.name },
-    fixes: centred
-      ? []
-      : changes.flatMap((change) => fixOf(analysis, variant, change, middle)).map(preferFirst),
+    fixes: fixes.map((fix, index) => ({ ...fix, preferred: index === 0 })),
   };
 }
 
 const inside = (path: SpecPath, section: SpecPath): boolean =>
   section.every((step, index) => path[index] === step);
 
-/** Lengths the variant itself writes come first: they are what broke the width. */
-function ownFirst(changes: readonly LengthChange[], variant: SpecPath): readonly LengthChange[] {
-  const own = changes.filter(({ path }) => inside(path, variant));
-  return [...own, ...changes.filter((change) => !own.includes(change))];
+/** A part is mended by less than its own length; more than that is another part. */
+function sensible(changes: readonly LengthChange[]): readonly LengthChange[] {
+  return changes.filter(({ from, to }) => Math.abs(to - from) < from);
 }
 
-/** The variant's own value to change: a length it writes, else its width, else its name. */
-function placeOf(variant: VariantAnalysis, best: LengthChange | undefined): SpecPath {
+function sayRemoved(analysis: Analysis, { name }: VariantAnalysis): string | null {
+  const removed = analysis.spec.hub?.variants.find((variant) => variant.name === name)?.remove ?? [];
+  const parts = removed.map(({ value }) => value).join(' and ');
+  return parts === '' ? null : `it removes ${parts}: add what takes its place`;
+}
+
+/** The variant's own value to change: a length it writes, else anything of the line it brings, its width, its name. */
+function placeOf(variant: VariantAnalysis, own: LengthChange | undefined): SpecPath {
   const { hub } = variant.assembly;
-  if (best && inside(best.path, hub.path)) return best.path;
-  const { width } = hub.values;
-  return width && inside(width.path, hub.path) ? width.path : hub.path;
+  const brought = variant.width.loop.terms.map(({ path }) => path);
+  const places = [
+    ...(own ? [own.path] : []),
+    ...brought,
+    ...(hub.values.width ? [hub.values.width.path] : []),
+  ];
+  return places.find((path) => inside(path, hub.path)) ?? hub.path;
 }
 
-function fixOf(
+/** Two equal end caps of the hub as written, both changed in the variant, which keeps it centred. */
+function sharedInVariant(
   analysis: Analysis,
   variant: VariantAnalysis,
-  change: LengthChange,
-  middle: number,
+  changes: readonly LengthChange[],
+  result: string,
 ): readonly Fix[] {
-  const changes = lengthIn(analysis, variant, change);
-  if (changes.length === 0) return [];
-  const only = inside(change.path, variant.assembly.hub.path) ? '' : ` in ${variant.assembly.hub.name} only`;
-  const side = change.sideEffect ? `; ${change.sideEffect}` : '';
+  const [shared] = lengthFixes(analysis, changes, result);
+  const [one, other] = changes.filter(({ address }) => address.startsWith('end-cap.'));
+  if (!shared || !one || !other || shared.changes.length !== 2) return [];
+  const to = Number(((one.from + one.to) / 2).toFixed(3));
+  const first = lengthIn(analysis, variant, { ...one, to });
+  const second = lengthIn(analysis, variant, { ...other, to });
+  const together = joined(first, second, other.address);
+  if (together.length === 0) return [];
   return [
     {
-      title: `${capital(sayChange(change))}${only}: the width is then ${millimetres(middle)} on average${side}`,
-      changes,
+      title: shared.title.replace(/: (?=the width)/, ` in ${variant.assembly.hub.name} only: `),
+      changes: together,
     },
   ];
 }
 
-const preferFirst = (fix: Fix, index: number): Fix => ({ ...fix, preferred: index === 0 });
+/** Two insertions as one fix: where both would open the same section, the second goes into that of the first. */
+function joined(
+  first: readonly TextChange[],
+  second: readonly TextChange[],
+  address: string,
+): readonly TextChange[] {
+  const [a, b] = [first[0], second[0]];
+  if (!a || !b || first.length !== 1 || second.length !== 1) return [];
+  if (a.span.start !== b.span.start || !a.text.includes('change:')) return [...first, ...second];
+  const line = b.text.lastIndexOf('\n', b.text.indexOf(address));
+  return line === -1
+    ? []
+    : [{ span: a.span, text: a.text + b.text.slice(b.text[line - 1] === '\r' ? line - 1 : line) }];
+}
 
-/** The new length in the variant: in place where it writes one, else as a change of its own. */
+/** A length of the hub as written, changed in the variant only. */
+function fixInVariant(
+  analysis: Analysis,
+  variant: VariantAnalysis,
+  change: LengthChange,
+  result: string,
+): readonly Fix[] {
+  const changes = lengthIn(analysis, variant, change);
+  const said = sayBest([change]);
+  if (changes.length === 0 || said === null) return [];
+  const side = change.sideEffect ? `; ${change.sideEffect}` : '';
+  return [{ title: `${capital(said)} in ${variant.assembly.hub.name} only: ${result}${side}`, changes }];
+}
+
+/** As a change of its own, or as a key of one that is there. */
 function lengthIn({ spec }: Analysis, variant: VariantAnalysis, change: LengthChange): readonly TextChange[] {
   const { hub } = variant.assembly;
   const text = withNominal(change.dimension, change.to);
-  if (inside(change.path, hub.path)) return setValue(spec, change.path, text);
   const part = [...hub.path, 'change', change.address];
   if (spec.has(part)) return insertKey(spec, part, 'length', text);
   return insertKey(spec, [...hub.path, 'change'], change.address, `{ length: ${text} }`);

@@ -13,7 +13,7 @@ export const variantChangesNothing: Check = {
   page: {
     why: 'Someone who orders this variant gets the hub as written, which is hardly what its name promises. Usually a change was forgotten, or repeats a value that the hub already has. The hub as written is itself the first variant and needs no name.',
     bad: `${pageHub()}variants:\n  thru-15:\n    change:\n      end-cap.left: { face: 19.4 }\n`,
-    good: `${pageHub()}variants:\n  thru-15:\n    change:\n      end-cap.left: { face: 19.2 }\n`,
+    good: `${pageHub()}variants:\n  thru-15:\n    change:\n      end-cap.left: { bore: 15.1 }\n`,
     sources: ['common practice'],
   },
   *run(analysis) {
