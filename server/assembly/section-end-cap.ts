@@ -39,7 +39,9 @@ export function sectionEndCap(
   }
   const nose = Math.min(noseLength, length / 3);
   if (outside !== face)
-    say(`the step from outside to face of ${part.address} is drawn ${plain(nose)} mm from the bearing`);
+    say(
+      `where an end cap's face is not its outside, the step is drawn ${plain(noseLength)} mm from the bearing`,
+    );
   const socket = Math.min(values.socket?.value.nominal ?? 0, length);
   const socketBore = axle?.diameter?.value.nominal ?? around.bore;
 

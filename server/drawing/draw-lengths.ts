@@ -3,7 +3,7 @@ import type { LengthDimension } from './length-dimensions.ts';
 import { placeInRows } from './rows.ts';
 import { type Group, group, line, type Point, type Shape } from './scene.ts';
 import type { Sheet } from './sheet.ts';
-import { lineHeight, textWidth, writing } from './text-width.ts';
+import { lineHeight, textSize, textWidth, writing } from './text-width.ts';
 
 /** Width of the number of a fault before a text, mm. */
 export const badgeWidth = 5.4;
@@ -36,7 +36,6 @@ export function drawLengths(
     const laid = level.map((dimension) => lay(dimension, sheet, marks));
     y += lineHeight + 1.5;
     const outside = laid.filter(({ inside }) => !inside);
-    const below = laid.some(({ dimension }) => dimension.below !== null);
     const rows = placeInRows(
       outside.map(({ from, to, text, marks: own }) => ({
         want: (from + to) / 2,
@@ -50,7 +49,7 @@ export function drawLengths(
       const at = outside.indexOf(item);
       groups.push(draw(item, sheet, y, at === -1 ? null : (rows[at]?.centres ?? null)));
     }
-    y += below && farthest < 0 ? lineHeight + 1 : (farthest + 1) * lineHeight + (0 <= farthest ? 3.5 : 1);
+    y += (farthest + 1) * lineHeight + (0 <= farthest ? 3.5 : 1);
   }
   return { groups, bottom: y };
 }
@@ -62,8 +61,9 @@ function lay(dimension: LengthDimension, sheet: Sheet, marks: readonly LocatedMa
   return { dimension, marks: own, from, to, text: dimension.text, inside };
 }
 
-const fullWidth = (text: string, marks: readonly LocatedMark[]): number =>
-  textWidth(text) + marks.length * badgeWidth;
+/** Width of a text with the numbers of its faults, mm. */
+export const fullWidth = (text: string, marks: readonly LocatedMark[], strong = false): number =>
+  textWidth(text, textSize, strong) + marks.length * badgeWidth;
 
 function draw(
   { dimension, marks, from, to, text, inside }: Laid,
@@ -107,10 +107,6 @@ function draw(
     const { points, at } = leader({ x: middle, y }, centres, y);
     shapes.push(line('leader', points), ...marked(text, at, marks));
   }
-  if (dimension.below !== null) {
-    const fits = textWidth(dimension.below) + 2 <= to - from;
-    shapes.push(writing(dimension.below, { x: fits ? middle : middle, y: y + lineHeight - 0.6 }));
-  }
   return group('dimension', shapes, {
     address: dimension.address,
     state: stateOf(marks),
@@ -141,7 +137,7 @@ export function marked(
   marks: readonly LocatedMark[],
   strong = false,
 ): readonly Shape[] {
-  const width = fullWidth(text, marks);
+  const width = fullWidth(text, marks, strong);
   const left = x - width / 2;
   return [
     ...marks.map(

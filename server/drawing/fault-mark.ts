@@ -56,8 +56,12 @@ export function locateMarks(
     if (axle && isWithin(path, axle.path)) addresses.add('axle');
     for (const item of beside) if (isWithin(path, item.path)) addresses.add(item.address);
     const { wanted } = variant.width.loop;
-    if (code.startsWith('width') || (wanted && isWithin(path, wanted.path))) dimensions.add('width');
+    if (code.startsWith('width') || (wanted && isWithin(path, wanted.path))) {
+      dimensions.add('width');
+      dimensions.add('wanted');
+    }
     if (code.startsWith('freehub-')) dimensions.add('gap:freehub');
+    if (code === 'end-cap-bottoms') dimensions.add('gap:axle');
     const known = new Set([
       ...section.parts.map((part) => part.address),
       ...variant.assembly.line.map((part) => part.address),

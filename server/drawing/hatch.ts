@@ -19,6 +19,8 @@ export function hatch(area: readonly Point[], { rising, spacing }: Hatching): Sh
   const across = corners.map(([, v]) => v);
   const pitch = spacing * Math.SQRT2;
   const lines: (readonly [Point, Point])[] = [];
+  // A face this large cannot be read anyway.
+  if (3000 < (Math.max(...across) - Math.min(...across)) / pitch) return { kind: 'hatch', area, lines };
   // The grid is set off by an odd share so that it never runs along an edge's end.
   const shift = 0.137;
   for (

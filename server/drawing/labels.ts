@@ -3,12 +3,12 @@ import type { Section } from '../assembly/section.ts';
 import type { SectionPart } from '../assembly/section-shape.ts';
 import { plain } from '../engine/base/figures.ts';
 import { diameterText } from './dimension-text.ts';
-import { badgeWidth, marked } from './draw-lengths.ts';
+import { fullWidth, marked } from './draw-lengths.ts';
 import { type LocatedMark, marksAt, marksOn, stateOf } from './fault-mark.ts';
 import { placeInRows } from './rows.ts';
 import { type Group, group, line, type Point, type Shape } from './scene.ts';
 import type { Sheet } from './sheet.ts';
-import { lineHeight, textWidth } from './text-width.ts';
+import { lineHeight } from './text-width.ts';
 
 /** A name with what is said of it, and the point in the section it speaks of (mm of the hub). */
 export interface PartLabel {
@@ -135,12 +135,7 @@ export function drawLabels(
     ...new Set([...marksAt(marks, label.address), ...label.dimensions.flatMap((id) => marksOn(marks, id))]),
   ]);
   const widthOf = (label: PartLabel, index: number): number =>
-    Math.max(
-      ...label.lines.map(
-        (text, at) =>
-          textWidth(text, at === 0 ? 3.7 : 3.5) + (at === 0 ? (own[index]?.length ?? 0) * badgeWidth : 0),
-      ),
-    );
+    Math.max(...label.lines.map((text, at) => fullWidth(text, at === 0 ? (own[index] ?? []) : [], at === 0)));
   const rows = placeInRows(
     labels.map((label, index) => ({ want: sheet.x(label.at), width: widthOf(label, index) })),
     bounds,

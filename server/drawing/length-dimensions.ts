@@ -4,6 +4,7 @@ import type { Section } from '../assembly/section.ts';
 import type { SectionPart } from '../assembly/section-shape.ts';
 import { micrometres, plain, signed } from '../engine/base/figures.ts';
 import { dimensionText, lengthText, limitsText } from './dimension-text.ts';
+import { type LocatedMark, marksOn } from './fault-mark.ts';
 
 /** A length measured under the section. Places in mm of the hub. */
 export interface LengthDimension {
@@ -15,22 +16,23 @@ export interface LengthDimension {
   /** Radius at which each extension line leaves the part, mm of the hub. */
   readonly radii: readonly [number, number];
   readonly text: string;
-  /** Said under the line. */
-  readonly below: string | null;
 }
 
 /** Lengths in the order they are stacked under the section: the chain of parts, the housings, the whole. */
 export function lengthDimensions(
   variant: VariantAnalysis,
   section: Section,
+  marks: readonly LocatedMark[],
 ): readonly (readonly LengthDimension[])[] {
   const housings = [variant.assembly.shell, variant.assembly.freehub].flatMap((filled) =>
     filled ? housingLengths(filled, variant, section) : [],
   );
+  const wanted = 0 < marksOn(marks, 'width').length ? wantedLength(variant, section) : null;
   return [
     chain(variant, section),
     ...packed([...housings, ...runningGap(variant, section)]),
-    [width(variant, section)],
+    [width(variant, section, wanted === null)],
+    ...(wanted ? [[wanted]] : []),
   ];
 }
 
@@ -62,7 +64,6 @@ function chain(variant: VariantAnalysis, section: Section): readonly LengthDimen
         to: drawn.right,
         radii,
         text,
-        below: null,
       },
     ];
   });
@@ -104,7 +105,6 @@ function housingLengths(
         to,
         radii: [radius, radius],
         text: dimensionText(depth.value),
-        below: null,
       },
     ];
   });
@@ -118,8 +118,9 @@ function housingLengths(
       from: first,
       to: last,
       radii: [radius, radius],
-      text: dimensionText(between.value),
-      below: deltaText(housing.name, variant),
+      text: [dimensionText(between.value), deltaText(housing.name, variant)]
+        .filter((text) => text !== null)
+        .join(';  '),
     });
   }
   return lengths.sort((a, b) => a.from - b.from);
@@ -154,10 +155,10 @@ function runningGap(variant: VariantAnalysis, section: Section): readonly Length
     shell.right <= freehub.left
       ? ([outsideRadius(shell), outsideRadius(freehub)] as const)
       : ([outsideRadius(freehub), outsideRadius(shell)] as const);
-  return [{ id: 'gap:freehub', address: 'freehub', from, to, radii, text, below: null }];
+  return [{ id: 'gap:freehub', address: 'freehub', from, to, radii, text }];
 }
 
-function width(variant: VariantAnalysis, section: Section): LengthDimension {
+function width(variant: VariantAnalysis, section: Section, sayWanted: boolean): LengthDimension {
   const { drawn, built, loop } = variant.width;
   const ends = [
     section.parts.find(({ address }) => address === variant.assembly.line[0]?.address),
@@ -170,7 +171,7 @@ function width(variant: VariantAnalysis, section: Section): LengthDimension {
       : `${lengthText(drawn.nominal)}, on average ${lengthText(drawn.mean)}`
     : 'not all lengths written';
   const measured = built ? `, as measured ${lengthText(built.mean)}` : '';
-  const wanted = loop.wanted ? `; wanted ${wantedText(loop.wanted)}` : '';
+  const wanted = sayWanted && loop.wanted ? `; wanted ${wantedText(loop.wanted)}` : '';
   return {
     id: 'width',
     address: 'width',
@@ -178,8 +179,18 @@ function width(variant: VariantAnalysis, section: Section): LengthDimension {
     to: section.length,
     radii,
     text: `${computed}${measured}${wanted}`,
-    below: null,
   };
+}
+
+/** The width wanted, drawn under the width there is where that lies outside of its limits. */
+function wantedLength(variant: VariantAnalysis, section: Section): LengthDimension | null {
+  const { wanted } = variant.width.loop;
+  const result = variant.width.built ?? variant.width.drawn;
+  const off = wanted && result ? overshoot(result.mean, wanted) : null;
+  if (!wanted || off === null) return null;
+  const radii = width(variant, section, false).radii;
+  const text = `wanted ${wantedText(wanted)}: ${off}`;
+  return { id: 'wanted', address: 'width', from: 0, to: wanted.nominal, radii, text };
 }
 
 /** `100 ±0.1` */

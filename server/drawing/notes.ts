@@ -4,6 +4,7 @@ import { lineHeight, textWidth, writing } from './text-width.ts';
 export interface Note {
   /** The number it is marked with in the drawing. */
   readonly number: number | null;
+  readonly severity: 'error' | 'warning' | 'information' | 'hint' | null;
   readonly text: string;
 }
 
@@ -24,7 +25,7 @@ export function notes(
   }
   let y = top;
   const faults = list.filter(({ number }) => number !== null);
-  for (const { number, text } of faults) {
+  for (const { number, severity, text } of faults) {
     const lines = wrap(text, width - 8);
     const shapes: Shape[] = [
       { kind: 'badge', centre: { x: left + 2.4, y: y + 2 }, number: number ?? 0 },
@@ -32,7 +33,11 @@ export function notes(
         writing(part, { x: left + 7, y: y + 3.3 + at * lineHeight }, { anchor: 'start' }),
       ),
     ];
-    groups.push(group('note', shapes, { state: 'fault' }));
+    groups.push(
+      group('note', shapes, {
+        state: severity === 'error' ? 'fault' : severity === 'warning' ? 'warning' : 'note',
+      }),
+    );
     y += lines.length * lineHeight + 0.8;
   }
   const assumed = list.filter(({ number }) => number === null);

@@ -19,24 +19,25 @@ export interface PlacedInRow {
 const gap = 2;
 const slot = 1;
 
-/** A line that must stay where it is: an extension line that passes through the rows. */
-const fixedWeight = 1e6;
+/** How far a text may stand from where it would like to before another row is begun, mm. */
+const farthestAside = 26;
+/** Rows beyond those that the texts need in any case. */
+const moreRows = 3;
 
-/** Rows from the nearest (0) outwards; tries one row, then more, until nothing is pushed too far aside. */
+/** Rows from the nearest (0) outwards; `fixed` are lines that pass through them and stay where they are. */
 export function placeInRows(
   items: readonly Placeable[],
   bounds: readonly [number, number],
   fixed: readonly number[] = [],
-  most = 4,
 ): readonly PlacedInRow[] {
   if (items.length === 0) return [];
+  const total = items.reduce((sum, { width }) => sum + width + gap, 0);
+  const needed = Math.max(1, Math.ceil(total / (bounds[1] - bounds[0])));
   let best: readonly PlacedInRow[] = [];
-  for (let rows = 1; rows <= most; rows += 1) {
+  for (let rows = needed; rows <= needed + moreRows; rows += 1) {
     best = place(items, bounds, fixed, rows);
-    const farthest = Math.max(
-      ...best.map(({ centres }, at) => Math.abs((centres.at(-1) ?? 0) - (items[at]?.want ?? 0))),
-    );
-    if (farthest <= 16) return best;
+    const aside = best.map(({ centres }, at) => Math.abs((centres.at(-1) ?? 0) - (items[at]?.want ?? 0)));
+    if (Math.max(...aside) <= farthestAside) return best;
   }
   return best;
 }
@@ -55,18 +56,12 @@ function place(
   const wants = items.map(({ want }) => want);
   for (let row = 0; row < rows; row += 1) {
     const here = order.filter((item) => row <= (rowOf.get(item) ?? 0));
-    const members = [
-      ...here.map((item) => ({
-        item,
-        want: wants[item] ?? 0,
-        width: rowOf.get(item) === row ? (items[item]?.width ?? 0) : slot,
-        weight: 1,
-      })),
-      ...fixed.map((want) => ({ item: -1, want, width: slot, weight: fixedWeight })),
-    ].sort((a, b) => a.want - b.want || a.item - b.item);
-    const places = spread(members, bounds);
-    for (const [at, { item }] of members.entries()) {
-      if (item < 0) continue;
+    const members = here.map((item) => ({
+      want: wants[item] ?? 0,
+      width: rowOf.get(item) === row ? (items[item]?.width ?? 0) : slot,
+    }));
+    const places = spreadBetween(members, bounds, fixed);
+    for (const [at, item] of here.entries()) {
       centres[item]?.push(places[at] ?? 0);
       wants[item] = places[at] ?? 0;
     }
@@ -74,14 +69,42 @@ function place(
   return items.map((_, item) => ({ row: rowOf.get(item) ?? 0, centres: centres[item] ?? [] }));
 }
 
+/** Places in the room that fixed lines leave: each member goes to the nearest stretch that still has room for it. */
+function spreadBetween(
+  members: readonly Member[],
+  [lo, hi]: readonly [number, number],
+  fixed: readonly number[],
+): readonly number[] {
+  const lines = fixed.filter((at) => lo < at && at < hi).sort((a, b) => a - b);
+  const edges = [lo - gap, ...lines, hi + gap];
+  const stretches = edges
+    .slice(1)
+    .map((right, at) => ({ lo: (edges[at] ?? lo) + gap, hi: right - gap, members: [] as Member[] }));
+  let first = 0;
+  for (const member of members) {
+    let [best, least] = [stretches.length - 1, Number.POSITIVE_INFINITY];
+    for (const [at, stretch] of stretches.entries()) {
+      const used = stretch.members.reduce((sum, { width }) => sum + width + gap, 0);
+      if (at < first || stretch.hi - stretch.lo < used + member.width) continue;
+      const nearest = Math.min(
+        Math.max(member.want, stretch.lo + member.width / 2),
+        stretch.hi - member.width / 2,
+      );
+      if (Math.abs(nearest - member.want) < least) [best, least] = [at, Math.abs(nearest - member.want)];
+    }
+    stretches[best]?.members.push(member);
+    first = best;
+  }
+  return stretches.flatMap((stretch) => spread(stretch.members, [stretch.lo, stretch.hi]));
+}
+
 interface Member {
   readonly want: number;
   readonly width: number;
-  readonly weight: number;
 }
 
 /**
- * The places nearest to those wanted (least weighted squares) that keep order and gaps: with the widths taken
+ * The places nearest to those wanted (least squares) that keep order and gaps: with the widths taken
  * out, an isotonic regression, solved by pooling neighbours that push each other.
  */
 export function spread(members: readonly Member[], [lo, hi]: readonly [number, number]): readonly number[] {
@@ -92,17 +115,16 @@ export function spread(members: readonly Member[], [lo, hi]: readonly [number, n
     run += before ? (before.width + width) / 2 + gap : 0;
     offsets.push(run);
   }
-  const pools: { value: number; weight: number; count: number }[] = [];
-  for (const [at, { want, weight }] of members.entries()) {
-    pools.push({ value: want - (offsets[at] ?? 0), weight, count: 1 });
+  const pools: { value: number; count: number }[] = [];
+  for (const [at, { want }] of members.entries()) {
+    pools.push({ value: want - (offsets[at] ?? 0), count: 1 });
     for (
       let last = pools.at(-1), before = pools.at(-2);
       last && before && last.value < before.value;
       last = pools.at(-1), before = pools.at(-2)
     ) {
       pools.splice(-2, 2, {
-        value: (before.value * before.weight + last.value * last.weight) / (before.weight + last.weight),
-        weight: before.weight + last.weight,
+        value: (before.value * before.count + last.value * last.count) / (before.count + last.count),
         count: before.count + last.count,
       });
     }

@@ -12,5 +12,5 @@ export const sheetStyle = [
   '.hw-fault .hw-dimension,.hw-fault .hw-leader,.hw-warning .hw-dimension,.hw-warning .hw-leader{stroke:#a00000}',
   '.hw-part.hw-fault .hw-outline{stroke:#a00000;stroke-width:.9}',
   '.hw-part.hw-warning .hw-outline{stroke:#a00000;stroke-width:.7}',
-  '.hw-dimension.hw-fault .hw-dimension{stroke-width:.5}',
+  '.hw-size.hw-fault .hw-dimension{stroke-width:.5}',
 ].join('');

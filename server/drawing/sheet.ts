@@ -22,9 +22,9 @@ export function sheet(scale: number, origin: Point): Sheet {
 }
 
 /** Scales of ISO 5455, and 1.5:1 between them where 2:1 is too large for the sheet; largest first. */
-export const scales: readonly number[] = [5, 2, 1.5, 1, 0.5, 0.2];
+export const scales: readonly number[] = [5, 2, 1.5, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.001, 1e-4, 1e-5];
 
 /** `2:1`, `1:5` */
 export function sayScale(scale: number): string {
-  return 1 <= scale ? `${scale}:1` : `1:${1 / scale}`;
+  return 1 <= scale ? `${scale}:1` : `1:${Math.round(1 / scale)}`;
 }

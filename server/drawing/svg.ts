@@ -9,10 +9,10 @@ function n(value: number): string {
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 
 /** Text safe inside an element or a quoted attribute; control characters have no place in XML. */
-export function escape(text: string): string {
-  return text
-    .replace(/[&<>"]/g, (sign) => entities[sign] ?? sign)
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, ' ');
+export function escapeXml(text: string): string {
+  return [...text]
+    .map((sign) => (sign < ' ' && sign !== '\n' && sign !== '\t' ? ' ' : (entities[sign] ?? sign)))
+    .join('');
 }
 
 /** What is around the scene in the file. */
@@ -30,8 +30,8 @@ export function svg(scene: Scene, frame: SvgFrame): string {
   const size = frame.printed ? ` width="${n(width)}mm" height="${n(height)}mm"` : '';
   const head = [
     `<svg xmlns="http://www.w3.org/2000/svg" class="hw-drawing" role="group" aria-labelledby="hw-title" aria-describedby="hw-description"${size} viewBox="${n(left)} ${n(top)} ${n(width)} ${n(height)}">`,
-    `<title id="hw-title">${escape(frame.title)}</title>`,
-    `<desc id="hw-description">${escape(frame.description)}</desc>`,
+    `<title id="hw-title">${escapeXml(frame.title)}</title>`,
+    `<desc id="hw-description">${escapeXml(frame.description)}</desc>`,
     ...(frame.style === null ? [] : [`<style>${frame.style}</style>`]),
     ...(frame.printed
       ? [
@@ -45,12 +45,12 @@ export function svg(scene: Scene, frame: SvgFrame): string {
 
 function groupText(group: Group): string {
   const state = group.state === null ? '' : ` hw-${group.state}`;
-  const address = group.address === null ? '' : ` data-address="${escape(group.address)}"`;
+  const address = group.address === null ? '' : ` data-address="${escapeXml(group.address)}"`;
   const part =
     group.kind === 'part'
-      ? ` tabindex="0" role="img" aria-label="${escape(group.label ?? group.address ?? '')}"`
+      ? ` tabindex="0" role="img" aria-label="${escapeXml(group.label ?? group.address ?? '')}"`
       : ' aria-hidden="true"';
-  return `<g class="hw-${group.kind}${state}"${address}${part}>\n${shapesText(group.shapes)}\n</g>`;
+  return `<g class="hw-${group.kind === 'dimension' ? 'size' : group.kind}${state}"${address}${part}>\n${shapesText(group.shapes)}\n</g>`;
 }
 
 /** Lines of one role are one path: a drawing stays small. */
@@ -112,7 +112,7 @@ function single(shape: Exclude<Shape, { kind: 'line' } | { kind: 'hatch' }>): st
     case 'text': {
       const { at, anchor, size, upright, strong, text } = shape;
       const turn = upright ? ` transform="rotate(-90 ${n(at.x)} ${n(at.y)})"` : '';
-      return `<text class="hw-text${strong ? ' hw-strong' : ''}" x="${n(at.x)}" y="${n(at.y)}" font-size="${n(size)}" text-anchor="${anchor}"${turn} fill="currentColor" stroke="none">${escape(text)}</text>`;
+      return `<text class="hw-text${strong ? ' hw-strong' : ''}" x="${n(at.x)}" y="${n(at.y)}" font-size="${n(size)}" text-anchor="${anchor}"${turn} fill="currentColor" stroke="none">${escapeXml(text)}</text>`;
     }
   }
 }

@@ -29,11 +29,14 @@ const widths = new Map(
   groups.flatMap(([width, characters]) => [...characters].map((sign) => [sign, width] as const)),
 );
 
+/** Bold letters stand this much wider. */
+const boldWidth = 1.12;
+
 /** How wide a text stands, mm. Signs outside the table count as wide ones. */
-export function textWidth(text: string, size = textSize): number {
+export function textWidth(text: string, size = textSize, strong = false): number {
   let sum = 0;
   for (const sign of text) sum += widths.get(sign) ?? 900;
-  return (sum * size) / 1000;
+  return (sum * size * (strong ? boldWidth : 1)) / 1000;
 }
 
 /** Left, top, right, bottom of a text, mm. */
@@ -46,7 +49,7 @@ export interface Box {
 
 /** The box a text fills, descenders included. */
 export function textBox(text: Text): Box {
-  const width = textWidth(text.text, text.size);
+  const width = textWidth(text.text, text.size, text.strong);
   const start = text.anchor === 'start' ? 0 : text.anchor === 'middle' ? -width / 2 : -width;
   const [above, below] = [text.size * 0.76, text.size * 0.22];
   const { x, y } = text.at;

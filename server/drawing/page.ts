@@ -1,0 +1,50 @@
+import type { LocatedMark } from './fault-mark.ts';
+import { foot } from './foot.ts';
+import type { Laid } from './lay-out.ts';
+import { notes } from './notes.ts';
+import type { Group, Scene } from './scene.ts';
+
+/** Usable size of an A4 sheet lying across, and its margin, mm. */
+export const paper = { width: 281, height: 194, margin: 8 };
+/** Height kept for the title and the line with the scale, mm. */
+export const headAndFoot = 18;
+
+/** The drawing cut to its own size, for a page that shows the title and the lists itself. */
+export function bare(laid: Laid, parts: readonly Group[]): Scene {
+  const { left, right, top, bottom } = laid;
+  const below = foot(laid.sheet.scale, left, bottom + 4);
+  return {
+    view: [left - 2, top - 2, right - left + 4, below.bottom - top + 4],
+    groups: [...parts, ...laid.groups, ...below.groups],
+  };
+}
+
+/** The drawing on paper, with its title, its faults and what was assumed. */
+export function sheetOfPaper(
+  laid: Laid,
+  parts: readonly Group[],
+  about: {
+    readonly title: string;
+    readonly marks: readonly LocatedMark[];
+    readonly missing: readonly string[];
+  },
+): Scene {
+  const { left, right, top, bottom } = laid;
+  const below = foot(laid.sheet.scale, left, bottom + 4);
+  const head = notes([], about.title, left, top - 8, right - left);
+  const list = [
+    ...about.marks.map(({ number, mark }) => ({ number, severity: mark.severity, text: mark.message })),
+    ...about.missing.map((text) => ({ number: null, severity: null, text })),
+  ];
+  const tail = notes(list, null, left, below.bottom + 4, right - left);
+  const width = right - left + 2 * paper.margin;
+  const start = top - 8 - paper.margin;
+  const content = tail.bottom - start + paper.margin;
+  // What does not fit one A4 sheet goes on two of them, one above the other.
+  const sheet = paper.height + 2 * paper.margin;
+  const height = content <= sheet ? sheet : Math.max(2 * sheet, content);
+  return {
+    view: [left - paper.margin, start, width, height],
+    groups: [...parts, ...laid.groups, ...below.groups, ...head.groups, ...tail.groups],
+  };
+}
