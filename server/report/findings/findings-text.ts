@@ -43,7 +43,8 @@ function summary(files: readonly CheckedFile[]): string {
     return count === 0 ? [] : [`${count} ${plural(severity, count)}`];
   });
   const hit = files.filter((file) => file.findings.findings.length > 0).length;
-  return `${looked}: ${counts.join(', ')} in ${hit} of them. Why each matters: hubwright explain CODE`;
+  const where = files.length === 1 ? '' : ` in ${hit} of them`;
+  return `${looked}: ${counts.join(', ')}${where}. Why each matters: hubwright explain CODE`;
 }
 
 function plural(severity: Severity, count: number): string {

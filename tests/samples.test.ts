@@ -1,0 +1,88 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { positionsIn } from '../server/features/positions.ts';
+import { createWorkspace, type Snapshot } from '../server/workspace/workspace.ts';
+
+const folder = join(import.meta.dirname, '..', 'client', 'samples');
+const names = readdirSync(folder);
+
+/** Every fault planted in `faulty-front.hub.yaml`: its line, what is found, and what is wrong there. */
+const planted: readonly (readonly [line: number, code: string, severity: string, what: string])[] = [
+  [7, 'unknown-key', 'error', 'materiel for material'],
+  [11, 'fillet-too-large', 'error', 'fillet 0.5 under a ring whose smallest chamfer is 0.3 (ISO 15)'],
+  [12, 'seat-proud', 'warning', 'a seat 4.2 deep for a ring 5 wide'],
+  [20, 'end-caps-swapped', 'error', 'the cap called right lies on the left'],
+  [21, 'width-off', 'error', 'caps 0.06 too long each: 100.24 in sum, 100.12 on average, 100.10 allowed'],
+  [24, 'bearing-not-decoded', 'information', '6893 is no bearing; the size beside it keeps the stack alive'],
+  [30, 'spacer-rubs', 'warning', 'a spacer 22.4 wide on an inner ring of about 20'],
+  [38, 'wrong-unit', 'error', 'a rider of 95 kgs'],
+];
+
+function snapshots(): readonly (readonly [string, Snapshot])[] {
+  const workspace = createWorkspace();
+  workspace.setRoots(['/samples']);
+  for (const name of names) workspace.setFile(`/samples/${name}`, readFileSync(join(folder, name), 'utf8'));
+  return names.flatMap((name) => {
+    const snapshot = workspace.snapshot(`/samples/${name}`);
+    return snapshot ? [[name, snapshot] as const] : [];
+  });
+}
+
+test('the samples are six hubs that are sound, one that is not, and a workshop', () => {
+  expect(names).toEqual([
+    'curlew-family.hub.yaml',
+    'dunlin-front.hub.yaml',
+    'faulty-front.hub.yaml',
+    'knot-front.hub.yaml',
+    'plover-rear.hub.yaml',
+    'saltmarsh.workshop.yaml',
+    'turnstone-worn.hub.yaml',
+  ]);
+  expect(snapshots()).toHaveLength(names.length);
+});
+
+test('the sound samples check clean, without so much as a hint', () => {
+  const found = snapshots()
+    .filter(([name]) => name !== 'faulty-front.hub.yaml')
+    .flatMap(([name, { findings }]) => [
+      ...findings.findings.map(({ code, message }) => `${name}: ${code}: ${message}`),
+      ...findings.broken.map(({ code, error }) => `${name}: ${code} could not run: ${error}`),
+    ]);
+  expect(found).toEqual([]);
+});
+
+test('nothing in the sound samples is left unchecked for want of a dimension, but the offset of ring faces', () => {
+  const missing = snapshots()
+    .filter(([name]) => name !== 'faulty-front.hub.yaml')
+    .flatMap(([name, { analysis }]) =>
+      analysis.variants.flatMap(({ unchecked }) => unchecked.map((item) => `${name}: ${item.missing}`)),
+    );
+  expect(missing.filter((text) => !text.includes('face-offset'))).toEqual([]);
+  expect(missing.length).toBeGreaterThan(0);
+});
+
+test('the faulty sample shows exactly the planted faults, each on its line', () => {
+  const [, snapshot] = snapshots().find(([name]) => name === 'faulty-front.hub.yaml') ?? [];
+  const positions = positionsIn(snapshot?.document.text ?? '');
+  const found = snapshot?.findings.findings.map(({ code, severity, span }) => [
+    positions.position(span.start).line + 1,
+    code,
+    severity,
+  ]);
+  expect(found).toEqual(planted.map(([line, code, severity]) => [line, code, severity]));
+});
+
+test('every planted fault is of a kind of its own', () => {
+  expect(new Set(planted.map(([, code]) => code)).size).toBe(planted.length);
+});
+
+test('the share outside the width is below what three sigma leave, in every variant', () => {
+  for (const [name, { analysis }] of snapshots()) {
+    if (name === 'faulty-front.hub.yaml') continue;
+    for (const { width } of analysis.variants) {
+      // 0.27 % of a normal spread lie beyond ±3σ.
+      expect(width.drawn?.shareOutside ?? 1).toBeLessThan(0.0027);
+    }
+  }
+});

@@ -1,0 +1,178 @@
+/** The JSON shapes that the README documents, strict: a key that it does not name fails. */
+import { z } from 'zod';
+
+const place = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });
+const range = z.strictObject({ start: place, end: place });
+const finding = z.strictObject({
+  code: z.string().regex(/^[a-z]+(-[a-z]+)*$/),
+  severity: z.enum(['error', 'warning', 'information', 'hint']),
+  message: z.string().min(10),
+  range,
+  related: z.array(z.strictObject({ path: z.string(), range, message: z.string() })),
+  data: z.record(z.string(), z.unknown()),
+});
+
+/** `check` */
+export const checkShape = z.strictObject({
+  files: z.array(
+    z.strictObject({
+      path: z.string(),
+      findings: z.array(finding),
+      allowed: z.array(finding.extend({ reason: z.string().min(1) })),
+    }),
+  ),
+  unread: z.array(z.strictObject({ path: z.string(), message: z.string() })).optional(),
+});
+
+const pair = z.tuple([z.number(), z.number()]);
+const open = z.tuple([z.number(), z.number().nullable()]);
+const share = z.number().min(0).max(1);
+const figures = {
+  nominal: z.number().nullable(),
+  mean: z.number().nullable(),
+  worst: pair.nullable(),
+  rss: pair.nullable(),
+};
+const width = z.strictObject({
+  ...figures,
+  limits: pair.nullable(),
+  shareOutside: share.nullable(),
+  contributions: z.array(z.strictObject({ address: z.string(), share })),
+});
+const distances = {
+  inner: z.number().nullable(),
+  outer: z.number().nullable(),
+  delta: z.number().nullable(),
+  deltaMean: z.number().nullable(),
+  deltaWorst: pair.nullable(),
+  deltaRss: pair.nullable(),
+};
+const addressed = z.strictObject({ address: z.string() });
+const gap = { ...figures, shareOutside: share.nullable() };
+
+/** `stack` */
+export const stackShape = z.strictObject({
+  file: z.string(),
+  variants: z.array(
+    z.strictObject({
+      name: z.string().nullable(),
+      width: width.extend({ measured: width.optional() }),
+      pairs: z.array(
+        z.strictObject({
+          housing: z.enum(['shell', 'freehub']),
+          ...distances,
+          located: z.enum(['shoulders', 'spacer', 'side-by-side']),
+          bearings: z.array(addressed).length(2),
+          measured: z.strictObject(distances).optional(),
+        }),
+      ),
+      gaps: z.array(
+        z.strictObject({
+          between: z.tuple([z.string(), z.string()]),
+          role: z.string(),
+          ...gap,
+          wanted: open.optional(),
+          measured: z.strictObject(gap).optional(),
+        }),
+      ),
+      seats: z.array(
+        z.strictObject({
+          seat: z.string(),
+          bearings: z.array(addressed).min(1),
+          recess: z.strictObject(figures),
+          measured: z.strictObject({ recess: z.strictObject(figures) }).optional(),
+        }),
+      ),
+      unchecked: z.array(z.strictObject({ what: z.string(), missing: z.string() })),
+      assumed: z.array(z.string()),
+    }),
+  ),
+});
+
+const deviation = z.strictObject({ lower: z.number(), upper: z.number() });
+
+/** `bearing`, decoded */
+export const bearingShape = z.strictObject({
+  code: z.string(),
+  kind: z.enum(['deep-groove', 'angular-contact', 'double-row-angular-contact']),
+  bore: z.number(),
+  outside: z.number(),
+  width: z.number(),
+  chamferMin: z.number().nullable(),
+  closure: z.enum(['open', 'shield', 'seal']),
+  rubs: z.boolean().nullable(),
+  clearance: z.strictObject({
+    group: z.string(),
+    minUm: z.number().nullable(),
+    maxUm: z.number().nullable(),
+  }),
+  toleranceClass: z.enum(['Normal', '6', '5', '4', '2']),
+  contactAngle: z.number().optional(),
+  dynamicRating: z.number().optional(),
+  staticRating: z.number().optional(),
+  balls: z.strictObject({ count: z.int(), diameter: z.number(), source: z.string() }).optional(),
+  sources: z.array(z.string()).min(1),
+  notes: z.array(z.string()),
+  normalised: z.string(),
+  houseCode: z.string().nullable(),
+  standardEquivalent: z.string().nullable(),
+  basis: z.enum(['iso-rule', 'table', 'digits', 'size', 'inch']),
+  widthOpen: z.number().nullable(),
+  widthClosed: z.number().nullable(),
+  closedSides: z.int().min(0).max(2),
+  material: z.enum(['steel', 'stainless', 'hybrid', 'unknown']),
+  fullComplement: z.boolean(),
+  cage: z.string().nullable(),
+  ambiguousSuffixes: z.array(z.strictObject({ suffix: z.string(), meanings: z.array(z.string()) })),
+  deviations: z.strictObject({ bore: deviation, outside: deviation, width: deviation, source: z.string() }),
+});
+
+/** `bearing`, not decoded */
+export const notDecodedShape = z.strictObject({
+  code: z.string(),
+  error: z.string(),
+  didYouMean: z.array(z.string()),
+});
+
+const size = z.strictObject({ bore: z.number(), outside: z.number(), width: z.number() });
+const candidate = size.extend({
+  code: z.string(),
+  closed: z.boolean().nullable(),
+  off: size,
+  within: z.boolean(),
+  trap: z.string().nullable(),
+  basis: z.string(),
+  note: z.string().nullable(),
+});
+
+/** `identify` */
+export const identifyShape = z.strictObject({
+  measured: size,
+  uncertainty: size,
+  candidates: z.array(candidate),
+  nearMisses: z.array(candidate),
+});
+
+const side = z.strictObject({ nominal: z.number(), lowerUm: z.number(), upperUm: z.number() });
+
+/** `fit` */
+export const fitShape = z.strictObject({
+  fit: z.string(),
+  code: z.string(),
+  size,
+  on: z.enum(['outside', 'bore']),
+  part: side,
+  ring: side,
+  clearance: z.strictObject({ minUm: z.number(), meanUm: z.number(), maxUm: z.number() }),
+  kind: z.enum(['clearance', 'transition', 'interference']),
+  sameSize: z.boolean(),
+  usual: z
+    .strictObject({
+      verdict: z.enum(['usual', 'tighter', 'looser']),
+      classes: z.array(z.string()),
+      why: z.string(),
+    })
+    .nullable(),
+  sources: z.array(z.string()),
+  notes: z.array(z.string()),
+});
