@@ -28,7 +28,8 @@ export function diagnostics(snapshot: Snapshot, options: DiagnosticOptions): Dia
   const left = findings.length - atMost;
   if (0 < left && last) {
     const { range } = last;
-    const message = `${left} more findings are not shown — mend some of those above first`;
+    const amount = left === 1 ? '1 more finding is' : `${left} more findings are`;
+    const message = `${amount} not shown — mend some of those above first`;
     shown.push({
       range,
       severity: DiagnosticSeverity.Information,

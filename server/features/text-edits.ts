@@ -1,4 +1,4 @@
-import type { Range, SnippetTextEdit, TextEdit } from 'vscode-languageserver-types';
+import type { SnippetTextEdit, TextEdit } from 'vscode-languageserver-types';
 import type { Fix, TextChange } from '../spec/problem.ts';
 import type { Positions } from './positions.ts';
 
@@ -10,14 +10,14 @@ export function textEdits(
   snippets: boolean,
 ): (TextEdit | SnippetTextEdit)[] {
   return fix.changes.map((change) => {
-    const range = positions.range(change.span);
     const snippet = fix.snippet && snippets && hasStop(change.text) ? snippetOf(change, text) : null;
-    if (snippet !== null) return { range, snippet: { kind: 'snippet', value: snippet } };
-    return plainEdit(range, fix.snippet ? withoutStops(change.text) : change.text);
+    if (snippet) {
+      return { range: positions.range(snippet.span), snippet: { kind: 'snippet', value: snippet.text } };
+    }
+    const newText = fix.snippet ? withoutStops(change.text) : change.text;
+    return { range: positions.range(change.span), newText };
   });
 }
-
-const plainEdit = (range: Range, newText: string): TextEdit => ({ range, newText });
 
 /** The text a snippet leaves behind when nobody types into its stops. */
 export function withoutStops(snippet: string): string {
@@ -32,16 +32,22 @@ export function withoutStops(snippet: string): string {
 const hasStop = (text: string): boolean => /(?<!\\)\$(\d|\{)/.test(text);
 
 /**
- * Editors indent the further lines of an inserted snippet like the line it is inserted in; that much is taken
- * off here, so that the text lands as written. Null where a line stands further left and cannot be said so.
+ * Editors indent the further lines of an inserted snippet like the line it is inserted in. Whole lines are
+ * therefore inserted at the start of the next line, where there is nothing to indent by; otherwise that much is
+ * taken off here. Null where neither gives the text as written.
  */
-function snippetOf(change: TextChange, text: string): string | null {
-  const lineStart =
-    Math.max(text.lastIndexOf('\n', change.span.start - 1), text.lastIndexOf('\r', change.span.start - 1)) +
-    1;
-  const indent = /^[ \t]*/.exec(text.slice(lineStart, change.span.start))?.[0] ?? '';
+function snippetOf(change: TextChange, text: string): TextChange | null {
+  const { start, end } = change.span;
   const [first = '', ...rest] = change.text.split(/\r\n|\r|\n/);
-  if (indent === '' || rest.length === 0) return change.text;
+  const lineStart = Math.max(text.lastIndexOf('\n', start - 1), text.lastIndexOf('\r', start - 1)) + 1;
+  const indent = /^[ \t]*/.exec(text.slice(lineStart, start))?.[0] ?? '';
+  if (indent === '' || rest.length === 0) return change;
+  const lineBreak = /^(?:\r\n|\r|\n)/.exec(text.slice(end, end + 2))?.[0];
+  if (start === end && first === '' && lineBreak) {
+    const next = end + lineBreak.length;
+    return { span: { start: next, end: next }, text: `${rest.join(lineBreak)}${lineBreak}` };
+  }
   if (rest.some((line) => line.trim() !== '' && !line.startsWith(indent))) return null;
-  return [first, ...rest.map((line) => line.slice(Math.min(indent.length, line.length)))].join('\n');
+  const lines = rest.map((line) => line.slice(Math.min(indent.length, line.length)));
+  return { ...change, text: [first, ...lines].join('\n') };
 }

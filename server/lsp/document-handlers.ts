@@ -6,6 +6,7 @@ export function listenToDocuments(session: Session): void {
   connection.onDidOpenTextDocument((params) =>
     guard.run('an opened file', async () => {
       const uri = params?.textDocument?.uri;
+      if (typeof uri === 'string') uris.named(uri, params.textDocument.languageId);
       const file = typeof uri === 'string' ? uris.file(uri) : null;
       const document = file === null ? null : documents.open(file, params.textDocument);
       if (file === null || !document) return;

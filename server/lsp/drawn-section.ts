@@ -12,7 +12,8 @@ import type { Snapshot } from '../workspace/workspace.ts';
 export function drawnSection(snapshot: Snapshot, wanted: string | null): SectionAnswer | null {
   const { document, analysis, file } = snapshot;
   const { variants } = analysis;
-  const shown = variants.find(({ name }) => name === wanted) ?? variants[0];
+  const [written] = variants;
+  const shown = variants.find(({ name }) => name === wanted) ?? written;
   if (document.kind !== 'hub') return null;
   const positions = positionsOf(document);
   const range = (path: SpecPath): Stretch => positions.range(document.span(path));
@@ -37,7 +38,7 @@ export function drawnSection(snapshot: Snapshot, wanted: string | null): Section
     shown,
     // The drawing numbers its marks as the list of findings is numbered.
     findings.map(({ path, severity, message, code }) => ({ path, severity, message, code })),
-    { standalone: false },
+    { standalone: false, ...(written && written !== shown ? { asWritten: written } : {}) },
   );
   return {
     ...common,

@@ -4,6 +4,7 @@ import { isObject } from './settings.ts';
 
 /** The texts in editors, kept in step by increments. Keys are the names of files in the workspace. */
 export interface OpenDocuments {
+  /** Null where the item has no text. */
   open(file: string, item: unknown): TextDocument | null;
   /** Null where the file is not open or the change says nothing that can be done. */
   change(file: string, version: unknown, changes: unknown): TextDocument | null;
@@ -16,13 +17,13 @@ export function createOpenDocuments(): OpenDocuments {
   const documents = new Map<string, TextDocument>();
   return {
     open: (file, item) => {
-      if (!isObject(item) || typeof item['uri'] !== 'string') return null;
+      if (!isObject(item) || typeof item.uri !== 'string' || typeof item.text !== 'string') return null;
       const { uri, languageId, version, text } = item;
       const document = TextDocument.create(
-        uri as string,
+        uri,
         typeof languageId === 'string' ? languageId : '',
         typeof version === 'number' ? version : 0,
-        typeof text === 'string' ? text : '',
+        text,
       );
       documents.set(file, document);
       return document;
@@ -43,11 +44,11 @@ export function createOpenDocuments(): OpenDocuments {
 }
 
 function isChange(change: unknown): change is TextDocumentContentChangeEvent {
-  if (!isObject(change) || typeof change['text'] !== 'string') return false;
+  if (!isObject(change) || typeof change.text !== 'string') return false;
   const { range } = change;
-  return range === undefined || (isObject(range) && isPlace(range['start']) && isPlace(range['end']));
+  return range === undefined || (isObject(range) && isPlace(range.start) && isPlace(range.end));
 }
 
 export function isPlace(value: unknown): value is { line: number; character: number } {
-  return isObject(value) && Number.isInteger(value['line']) && Number.isInteger(value['character']);
+  return isObject(value) && Number.isInteger(value.line) && Number.isInteger(value.character);
 }

@@ -33,15 +33,15 @@ function optionsOf(given: unknown): Required<ClientOptions> {
     explain: yes('explain'),
     suggestAgain: yes('suggestAgain'),
     changed: yes('changed'),
-    check: options['check'] === 'workspace' ? 'workspace' : 'open',
+    check: options.check === 'workspace' ? 'workspace' : 'open',
   };
 }
 
 /** The settings after a change of configuration: `{ hubwright: { check } }`. */
 export function reconfigured(settings: Settings, changed: unknown): Settings {
-  const section = isObject(changed) ? changed['hubwright'] : null;
+  const section = isObject(changed) ? changed.hubwright : null;
   if (!isObject(section) || !('check' in section)) return settings;
-  const check = section['check'] === 'workspace' ? 'workspace' : 'open';
+  const check = section.check === 'workspace' ? 'workspace' : 'open';
   return { ...settings, options: { ...settings.options, check } };
 }
 

@@ -1,0 +1,303 @@
+import { afterEach, expect, test } from 'vitest';
+import { positionsIn } from '../../server/features/positions.ts';
+import { hubWith, soundHub } from '../support/spec-at-cursor.ts';
+import { type Client, type ClientSetup, startClient } from './client.ts';
+import type { Line } from './lines.ts';
+
+const uri = 'file:///saltmarsh/dunlin-front.hub.yaml';
+const textDocument = { uri };
+const snippets = {
+  workspace: { workspaceEdit: { snippetEditSupport: true, documentChanges: true } },
+  textDocument: { completion: { completionItem: { snippetSupport: true } } },
+};
+const codes = (found: readonly { readonly code?: unknown }[]): readonly unknown[] =>
+  found.map(({ code }) => code);
+const placeOf = (text: string, words: string, more = 0) =>
+  positionsIn(text).position(text.indexOf(words) + more);
+const rangeOf = (text: string, words: string) => ({
+  start: placeOf(text, words),
+  end: placeOf(text, words, words.length),
+});
+
+/** What every bundle of the server must answer, whatever it runs on. */
+export function testConversation(openLine: () => Line): void {
+  let line: Line | null = null;
+  const start = (setup: ClientSetup = { capabilities: snippets }): Promise<Client> => {
+    line = openLine();
+    return startClient(line, setup);
+  };
+  afterEach(() => line?.close());
+
+  test('it says what it offers', async () => {
+    const { started } = await start();
+    expect(started.serverInfo?.name).toBe('hubwright');
+    expect(started.capabilities).toMatchObject({
+      textDocumentSync: { openClose: true, change: 2 },
+      hoverProvider: true,
+      documentSymbolProvider: true,
+      codeActionProvider: { codeActionKinds: ['quickfix'] },
+    });
+  });
+
+  test('a fault is found where it stands, mended by the first fix, and gone', async () => {
+    const client = await start();
+    const faulty = hubWith([
+      'code: 6803-2RS\n    seat: shell.right',
+      'code: 6893-2RS\n    seat: shell.right',
+    ]);
+    await client.open(uri, faulty);
+    const found = await client.findings(uri, 1);
+    expect(codes(found)).toContain('bearing-not-decoded');
+    const [finding] = found.filter(({ code }) => code === 'bearing-not-decoded');
+    expect(finding?.range).toEqual(rangeOf(faulty, '6893-2RS'));
+    expect(finding?.source).toBe('hubwright');
+
+    const range = { start: finding?.range.start, end: finding?.range.start };
+    const [fix] = await client.ask<
+      { edit: { documentChanges: { textDocument: unknown; edits: { range: never; newText: string }[] }[] } }[]
+    >('textDocument/codeAction', { textDocument, range, context: { diagnostics: found } });
+    const [change] = fix?.edit.documentChanges ?? [];
+    expect(change?.textDocument).toEqual({ uri, version: 1 });
+    await client.change(
+      uri,
+      2,
+      change?.edits.map(({ range: at, newText }) => ({ range: at, text: newText })) ?? [],
+    );
+    expect(await client.findings(uri, 2)).toEqual([]);
+  });
+
+  test('edits in pieces come to the same as the whole text', async () => {
+    const client = await start();
+    await client.open(uri, soundHub);
+    const wanted = hubWith(['length: 14.03', 'length: 14.53'], ['6803-2RS', '6902-2RS']);
+    let text = soundHub;
+    let version = 1;
+    const edit = async (words: string, by: string): Promise<void> => {
+      const change = { range: rangeOf(text, words), text: by };
+      text = text.replace(words, () => by);
+      version += 1;
+      await client.change(uri, version, [change]);
+    };
+    await edit('14.03', '14');
+    await edit('length: 14 ', 'length: 14.53 ');
+    await edit('6803-2RS', '');
+    await edit('code: \n', 'code: 6902-2RS\n');
+    expect(text).toBe(wanted);
+    const inPieces = await client.findings(uri, version);
+    await client.change(uri, version + 1, [{ text: wanted }]);
+    expect(await client.findings(uri, version + 1)).toEqual(inPieces);
+    expect(codes(inPieces)).toContain('width-off');
+  });
+
+  test('edits that come at once are answered together, the last one always', async () => {
+    const client = await start();
+    await client.open(uri, soundHub);
+    await client.findings(uri, 1);
+    const before = client.published.length;
+    for (let version = 2; version <= 40; version++) {
+      void client.change(uri, version, [
+        { range: { start: { line: 0, character: 5 }, end: { line: 0, character: 5 } }, text: 'x' },
+      ]);
+    }
+    expect(await client.findings(uri, 40)).toEqual([]);
+    expect(client.published.length - before).toBeLessThan(20);
+  });
+
+  test('a hover, suggestions and the outline are answered right after an edit', async () => {
+    const client = await start();
+    await client.open(uri, soundHub);
+    const changed = hubWith(['code: 6803-2RS', 'code: 6902-2RS']);
+    await client.change(uri, 2, [{ range: rangeOf(soundHub, '6803-2RS'), text: '6902-2RS' }]);
+    const hover = await client.ask('textDocument/hover', {
+      textDocument,
+      position: placeOf(changed, '6902', 1),
+    });
+    // ISO 15, series 69 with bore code 02.
+    expect(JSON.stringify(hover)).toContain('15 × 28 × 7 mm');
+    const list = await client.ask<{ items: { label: string }[] }>('textDocument/completion', {
+      textDocument,
+      position: placeOf(changed, '6902'),
+    });
+    expect(list.items.map(({ label }) => label)).toContain('6803-2RS');
+    const symbols = await client.ask<{ name: string }[]>('textDocument/documentSymbol', { textDocument });
+    expect(symbols.map(({ name }) => name)).toEqual(['Dunlin front', 'shell', 'axle', 'stack']);
+  });
+
+  test('the section is drawn with its loops, and follows the variant asked for', async () => {
+    const client = await start();
+    await client.open(uri, `${soundHub}variants:\n  wide:\n    width: 110 ±0.2\n`);
+    const written = await client.ask<Record<string, never>>('hubwright/section', { uri, variant: null });
+    expect(written).toMatchObject({
+      title: 'Dunlin front',
+      variant: null,
+      variants: [null, 'wide'],
+      broken: null,
+    });
+    expect(written.svg).toMatch(/^<svg /);
+    expect(written.svg).not.toMatch(/<script|style=|<style|on\w+=/);
+    expect(written.description).toContain('6803-2RS');
+    expect(written.loops).toMatchObject([
+      { what: 'clamped width', mean: '100.00', gravity: null },
+      {},
+      {},
+      {},
+    ]);
+    expect(written.places).toMatchObject({
+      'spacer.centre': { start: placeOf(soundHub, 'spacer: centre') },
+    });
+    const wide = await client.ask('hubwright/section', { uri, variant: 'wide' });
+    expect(wide).toMatchObject({ variant: 'wide', loops: [{ gravity: 'error' }, {}, {}, {}] });
+  });
+
+  test('a broken text is said to be broken', async () => {
+    const client = await start();
+    await client.open(uri, hubWith(['hub: Dunlin', 'hub: "Dunlin']));
+    expect(await client.ask('hubwright/section', { uri, variant: null })).toMatchObject({
+      broken: expect.any(String),
+    });
+  });
+
+  test('pages, skeletons and links between files are answered', async () => {
+    const client = await start();
+    const page = await client.ask<{ markdown: string }>('hubwright/explain', { code: 'width-off' });
+    expect(page.markdown).toContain('# width-off');
+    expect(await client.ask('hubwright/explain', { code: 'no-such-finding' })).toBeNull();
+    const skeleton = await client.ask<{ text: string }>('hubwright/skeleton', {
+      name: 'Knot rear',
+      position: 'rear',
+    });
+    expect(skeleton.text).toMatch(/^hub: Knot rear\nposition: rear\n/);
+    await client.open(uri, soundHub);
+    const wheel = 'file:///saltmarsh/dunlin.wheel.yaml';
+    await client.open(wheel, 'wheel: Dunlin\nhub: ./dunlin-front.hub.yaml\n', 'wheel-spec');
+    const links = await client.ask('textDocument/documentLink', { textDocument: { uri: wheel } });
+    expect(links).toMatchObject([{ target: uri }]);
+  });
+
+  test('files are read through a client that offers it, and findings of closed files are shown when asked for', async () => {
+    const folder = 'memory:///saltmarsh';
+    const disk: Record<string, string> = {
+      [`${folder}/saltmarsh.workshop.yaml`]: 'bearings:\n  SM-17: { code: 6803-2RS }\n',
+      [`${folder}/faulty.hub.yaml`]: hubWith(['6803-2RS', '6893-2RS']),
+    };
+    const client = await start({
+      folders: [folder],
+      initializationOptions: { files: true, explain: true },
+      answers: {
+        'hubwright/findFiles': () => ({ uris: Object.keys(disk) }),
+        'hubwright/readFile': (params: { uri: string }) => ({ text: disk[params.uri] ?? null }),
+      },
+    });
+    const open = `${folder}/open.hub.yaml`;
+    await client.open(open, hubWith(['6803-2RS', 'SM-17']));
+    expect(await client.findings(open)).toEqual([]);
+    const answer = await client.ask('hubwright/checkWorkspace', {});
+    expect(answer).toMatchObject({ files: 3, withFindings: 1, counts: { error: 1 } });
+    const faulty = `${folder}/faulty.hub.yaml`;
+    await client.until('findings of a closed file', (all) => all.some((params) => params.uri === faulty));
+    const [finding] = await client.findings(faulty);
+    expect(finding?.codeDescription?.href).toBe('hubwright-page:/bearing-not-decoded.md');
+
+    // The house drops its code: the file that uses it is told of, without an edit.
+    disk[`${folder}/saltmarsh.workshop.yaml`] = 'bearings: {}\n';
+    await client.connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: `${folder}/saltmarsh.workshop.yaml`, type: 2 }],
+    });
+    await client.until('findings after the workshop changed', (all) =>
+      all.some((params) => params.uri === open && params.diagnostics.length > 0),
+    );
+    // A file that is deleted has no findings.
+    delete disk[faulty];
+    await client.connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: faulty, type: 3 }],
+    });
+    await client.until(
+      'no findings of a deleted file',
+      (all) => all.findLast((params) => params.uri === faulty)?.diagnostics.length === 0,
+    );
+  });
+
+  test('closing a file takes its findings away', async () => {
+    const client = await start();
+    await client.open(uri, hubWith(['6803-2RS', '6893-2RS']));
+    expect(await client.findings(uri, 1)).not.toEqual([]);
+    await client.connection.sendNotification('textDocument/didClose', { textDocument });
+    await client.until('no findings', (all) => all.at(-1)?.diagnostics.length === 0);
+  });
+
+  test('an unsaved file is known by its language', async () => {
+    const client = await start();
+    const untitled = 'untitled:Untitled-1';
+    await client.open(untitled, hubWith(['6803-2RS', '6893-2RS']));
+    expect(codes(await client.findings(untitled))).toContain('bearing-not-decoded');
+  });
+
+  test('what makes no sense is answered with nothing, never with an error', async () => {
+    const client = await start();
+    await client.open(uri, soundHub);
+    const nonsense: unknown[] = [
+      {},
+      { textDocument: null },
+      { textDocument: { uri: 'file:///nowhere.hub.yaml' } },
+      { textDocument: { uri: '%%%' }, position: { line: 1, character: 1 } },
+      { textDocument, position: null, range: 7, context: null },
+      { textDocument, position: { line: -1, character: 1.5 }, range: { start: {}, end: null } },
+      {
+        textDocument,
+        position: { line: 1e9, character: 1e9 },
+        range: { start: { line: 1e9, character: 0 }, end: { line: 0, character: 0 } },
+      },
+      { uri: 7, variant: {}, code: [], name: null, position: 'up' },
+    ];
+    const methods = [
+      'textDocument/hover',
+      'textDocument/completion',
+      'textDocument/codeAction',
+      'textDocument/documentSymbol',
+      'textDocument/documentLink',
+      'hubwright/section',
+      'hubwright/explain',
+      'hubwright/skeleton',
+    ];
+    for (const method of methods) {
+      for (const params of nonsense) await expect(client.ask(method, params)).resolves.not.toThrow();
+    }
+    for (const method of [
+      'textDocument/didOpen',
+      'textDocument/didChange',
+      'textDocument/didClose',
+      'workspace/didChangeConfiguration',
+    ]) {
+      for (const params of nonsense) await client.connection.sendNotification(method, params as object);
+    }
+    await client.connection.sendNotification('textDocument/didOpen', {
+      textDocument: { uri: 'file:///x.hub.yaml' },
+    });
+    await client.change(uri, 9, [
+      { range: { start: { line: 0, character: 5 } }, text: 'x' },
+      { range: 1 },
+      null,
+    ]);
+    // All of that, and the server goes on.
+    await client.open(uri, soundHub);
+    const hover = await client.ask('textDocument/hover', {
+      textDocument,
+      position: placeOf(soundHub, '6803', 1),
+    });
+    expect(JSON.stringify(hover)).toContain('17 × 26 × 5 mm');
+  });
+
+  test('nothing is answered before the start and after the end', async () => {
+    line = openLine();
+    const { connection } = line;
+    const hover = () =>
+      connection.sendRequest('textDocument/hover', { textDocument, position: { line: 0, character: 0 } });
+    await expect(hover()).rejects.toMatchObject({ code: -32002 });
+    await startClient(line);
+    await expect(
+      connection.sendRequest('initialize', { processId: null, rootUri: null, capabilities: {} }),
+    ).rejects.toMatchObject({ code: -32600 });
+    await connection.sendRequest('shutdown');
+    await expect(hover()).rejects.toMatchObject({ code: -32600 });
+  });
+}
