@@ -34,7 +34,7 @@ test.each(found.map(({ code, findings }) => [code, findings] as const))(
     }
     for (const { message } of findings) {
       // The files of a fixture are called so.
-    expect(message.replaceAll('invalid.wheel.yaml', '')).not.toMatch(/\.$|\binvalid\b|\billegal\b/i);
+      expect(message.replaceAll('invalid.wheel.yaml', '')).not.toMatch(/\.$|\binvalid\b|\billegal\b/i);
       expect(message.length).toBeLessThan(320);
     }
   },

@@ -32,10 +32,10 @@ function* caged(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
     if (!code || !bearing?.fullComplement) continue;
     const other = withCage(code.value, bearing);
     const doubt = bearing.ambiguousSuffixes.find(({ suffix }) => /^(?:V|MAX)$/.test(suffix));
-    const read = doubt ? `, if its ${doubt.suffix} means that` : '';
+    const read = doubt ? `, as some makers read ${doubt.suffix}` : '';
     yield {
       path: code.path,
-      message: `${code.value} has no cage${read}: its balls rub on each other once water has thinned the grease of ${address}; the duty says ${water.value} — ${other ? `write ${other}, with a cage` : 'take one with a cage'}`,
+      message: `${code.value} has no cage${read}: once water thins the grease of ${address} its balls wear each other; the duty says ${water.value} — ${other ? `write ${other}, with a cage` : 'take one with a cage'}`,
       related: [{ path: water.path, message: `water: ${water.value}` }],
       data: { code: code.value, water: water.value, meanings: doubt?.meanings ?? [] },
       fixes: other

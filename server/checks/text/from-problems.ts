@@ -1,22 +1,29 @@
 import type { Analysis } from '../../analysis/analyze.ts';
-import type { ProblemCode } from '../../spec/problem.ts';
+import type { Fix, Problem, ProblemCode } from '../../spec/problem.ts';
 import type { Draft } from '../check.ts';
 
-/** What reading found under one code: the finding is the problem, in its place. */
-export function fromProblems(code: ProblemCode): (analysis: Analysis) => Iterable<Draft> {
-  return ({ spec }) =>
-    spec.problems
-      .filter((problem) => problem.code === code)
-      .map(({ span, message, related, data, fixes }) => ({
+/**
+ * What reading found under one code: the finding is the problem, in its place. `more` gives fixes that take the
+ * whole document to work out.
+ */
+export function fromProblems(
+  code: ProblemCode,
+  more: (analysis: Analysis, problem: Problem) => readonly Fix[] = () => [],
+): (analysis: Analysis) => Iterable<Draft> {
+  return (analysis) => {
+    const { spec } = analysis;
+    const found = spec.problems.filter((problem) => problem.code === code);
+    return found.map((problem) => ({
+      path: spec.pathAt(problem.span.start)?.path ?? [],
+      span: problem.span,
+      message: problem.message,
+      related: problem.related.map(({ span, message }) => ({
         path: spec.pathAt(span.start)?.path ?? [],
         span,
         message,
-        related: related.map((place) => ({
-          path: spec.pathAt(place.span.start)?.path ?? [],
-          span: place.span,
-          message: place.message,
-        })),
-        data,
-        fixes,
-      }));
+      })),
+      data: problem.data,
+      fixes: [...problem.fixes, ...more(analysis, problem)],
+    }));
+  };
 }

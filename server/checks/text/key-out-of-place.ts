@@ -1,3 +1,5 @@
+import { removeKey } from '../../spec/edit.ts';
+import type { SpecPath } from '../../spec/place.ts';
 import type { Check } from '../check.ts';
 import { pageHub } from '../page-hub.ts';
 import { fromProblems } from './from-problems.ts';
@@ -14,5 +16,10 @@ export const keyOutOfPlace: Check = {
     good: pageHub(),
     sources: ['common practice'],
   },
-  run: fromProblems('key-out-of-place'),
+  run: fromProblems('key-out-of-place', ({ spec }, { data, fixes }) => {
+    const { key, path } = data;
+    if (fixes.length > 0 || typeof key !== 'string' || !Array.isArray(path)) return [];
+    const changes = removeKey(spec, [...(path as SpecPath), key]);
+    return changes.length === 0 ? [] : [{ title: `Remove ${key}, which is not read here`, changes }];
+  }),
 };
