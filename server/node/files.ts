@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { type Dirent, existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { specKindOf } from '../spec/read-spec.ts';
 import { folderOf, isInside, nameOf, resolveReference } from '../workspace/location.ts';
@@ -112,13 +112,19 @@ function rootOf(folder: string): string {
 function specsBelow(folder: string): readonly string[] {
   const entries = entriesOf(folder).sort((a, b) => (a.name < b.name ? -1 : 1));
   return entries.flatMap((entry) => {
-    if (entry.isFile()) return specKindOf(entry.name) === null ? [] : [entry.name];
+    if (entry.isFile() || isLinkToFile(entry, `${folder}/${entry.name}`)) {
+      return specKindOf(entry.name) === null ? [] : [entry.name];
+    }
     if (!entry.isDirectory() || entry.name.startsWith('.') || entry.name === 'node_modules') return [];
     return specsBelow(`${folder}/${entry.name}`).map((below) => `${entry.name}/${below}`);
   });
 }
 
-function entriesOf(folder: string) {
+function isLinkToFile(entry: Dirent, place: string): boolean {
+  return entry.isSymbolicLink() && kindOf(place) === 'file';
+}
+
+function entriesOf(folder: string): Dirent[] {
   try {
     return readdirSync(folder === '' ? '/' : folder, { withFileTypes: true });
   } catch {
