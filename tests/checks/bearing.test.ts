@@ -153,3 +153,14 @@ test('one fault in every variant is one finding without their names', () => {
   expect(found.variants).toEqual([null, 'narrow']);
   expect(look(text).findings.broken).toEqual([]);
 });
+
+test('without seats, codes left and right that are one slip apart are told', () => {
+  const four = (code: string): string =>
+    pageHub([right, `code: ${code}\n    seat: shell.right`], ['    inside: 17.1\n', ''])
+      .replace(/shell:\n(?: .*\n)+/, '')
+      .replaceAll(/ {4}seat: .*\n/g, '');
+  expect(codesIn(four('6903-2RS'))).toContain('sizes-differ');
+  expect(afterFix(four('6903-2RS'), 'sizes-differ').codes).toEqual([]);
+  // Nobody types 608 for 6803.
+  expect(codesIn(four('608-2RS'))).not.toContain('sizes-differ');
+});

@@ -20,6 +20,12 @@ describe.each(checks.map(({ code }) => code).filter(hasFixture))('%s', (code) =>
   };
   const marksOf = (text: string) => found(fixture.invalid, text).map((finding) => markOf(finding, text));
 
+  const firstFixed = (text: string): string => {
+    const finding = found(fixture.invalid, text).find((item) => item.code === code);
+    const fix = finding && mending(finding)[0];
+    return fix ? applied(text, fix, cursor) : text;
+  };
+
   test('everything found is marked and everything marked is found', () => {
     const marks = compare(marksOf(fixture.invalid.text), fixture.invalid.marks);
     expect(marks.found).toEqual(marks.stated);
@@ -41,6 +47,15 @@ describe.each(checks.map(({ code }) => code).filter(hasFixture))('%s', (code) =>
 
   test('the valid file is clean', () => {
     expect(found(fixture.valid).filter((item) => item.code === code)).toEqual([]);
+  });
+
+  test('a fix keeps line endings, byte order mark and a missing last line break', () => {
+    const { text } = fixture.invalid;
+    const plain = firstFixed(text);
+    const crlf = (lines: string): string => lines.replaceAll('\n', '\r\n');
+    expect(firstFixed(crlf(text))).toBe(crlf(plain));
+    expect(firstFixed(`\ufeff${text}`)).toBe(`\ufeff${plain}`);
+    expect(firstFixed(text.trimEnd()).trimEnd()).toBe(plain.trimEnd());
   });
 
   test('carriage returns and a byte order mark change nothing', () => {

@@ -82,3 +82,14 @@ test('a variant whose change was not understood is not said to change nothing', 
     'dimension-not-understood',
   ]);
 });
+
+test('a seat that a variant changes and the hub does not have is one finding', () => {
+  for (const lines of [
+    '  wet:\n    change:\n      shell.lefft: { depth: 5.2 ±0.02 }\n',
+    '  wet:\n    shell:\n      seats:\n        lefft: { depth: 5.2 ±0.02 }\n',
+  ]) {
+    const text = withVariants(lines);
+    expect(codesIn(text)).toEqual(['variant-part-missing']);
+    expect(afterFix(text, 'variant-part-missing').codes).toEqual([]);
+  }
+});

@@ -19,11 +19,9 @@ export const variantChangesNothing: Check = {
   *run(analysis) {
     const [written, ...variants] = analysis.variants.map(({ assembly }) => assembly.hub);
     if (!written) return;
-    const same = substance(written);
     for (const variant of variants) {
       // A part that is not there, or a value that was not understood, is why nothing changed, and is said there.
-      if (variant.missing.length > 0 || hasProblems(analysis, variant) || substance(variant) !== same)
-        continue;
+      if (variant.missing.length > 0 || hasProblems(analysis, variant) || !isSame(written, variant)) continue;
       yield {
         path: variant.path,
         part: 'key',
@@ -40,22 +38,29 @@ export const variantChangesNothing: Check = {
   },
 };
 
-/** Everything that makes a hub what it is, without the places it was read from and the way it was written. */
-function substance({ values, stack, beside, shell, freehub, axle, clamp }: ResolvedHub): string {
-  const unlike = new Set(['path', 'written']);
-  return JSON.stringify(
-    { width: values.width, stack, beside, shell, freehub, axle, clamp },
-    (key, value: unknown) => {
-      if (unlike.has(key)) return undefined;
-      return isRecord(value)
-        ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
-        : value;
-    },
+/** What makes a hub what it is; a variant that leaves a part alone holds the very same part. */
+const substance = ['stack', 'beside', 'shell', 'freehub', 'axle', 'clamp'] as const;
+
+function isSame(written: ResolvedHub, variant: ResolvedHub): boolean {
+  return (
+    alike(written.values.width, variant.values.width) &&
+    substance.every((key) => alike(written[key], variant[key]))
   );
 }
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+/** Compared without the places it was read from and the way it was written. */
+function alike(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (!isRecord(a) || !isRecord(b)) return false;
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
+  for (const key of keys) {
+    if (key !== 'path' && key !== 'written' && !alike(a[key], b[key])) return false;
+  }
+  return true;
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
 
 function hasProblems({ spec }: Analysis, variant: ResolvedHub): boolean {
   const { start, end } = spec.span(variant.path, 'whole');

@@ -1,6 +1,7 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import type { MissingPart } from '../../assembly/variants.ts';
 import { removeItem, removeKey, renameKey, setValue } from '../../spec/edit.ts';
+import type { Seat } from '../../spec/model.ts';
 import { nearestOf } from '../../spec/nearest.ts';
 import type { Fix } from '../../spec/problem.ts';
 import type { Check, Draft } from '../check.ts';
@@ -24,6 +25,7 @@ export const variantPartMissing: Check = {
     for (const variant of analysis.variants) {
       for (const missing of variant.assembly.hub.missing) yield draftOf(analysis, variant, missing);
     }
+    yield* missingSeats(analysis);
   },
 };
 
@@ -76,4 +78,46 @@ function dropped(analysis: Analysis, path: Draft['path'], doing: MissingPart['do
   const isItem = typeof path.at(-1) === 'number';
   const changes = isItem ? removeItem(analysis.spec, path) : removeKey(analysis.spec, path);
   return changes.length === 0 ? [] : [{ title: 'Remove it from the variant', changes }];
+}
+
+/** Seats that a variant changes and the hub does not have; a housing that only the variant has is its own. */
+function* missingSeats(analysis: Analysis): Iterable<Draft> {
+  const { hub } = analysis.spec;
+  for (const variant of hub?.variants ?? []) {
+    for (const name of ['shell', 'freehub'] as const) {
+      const written = hub?.[name]?.seats.map((seat) => seat.address);
+      const changed = variant[name]?.seats ?? [];
+      for (const seat of written ? changed.filter(({ address }) => !written.includes(address)) : []) {
+        yield missingSeat(analysis, variant.name, seat, written ?? []);
+      }
+    }
+  }
+}
+
+function missingSeat(
+  analysis: Analysis,
+  variant: string,
+  { address, path }: Seat,
+  seats: readonly string[],
+): Draft {
+  const near = nearestOf(address, seats);
+  const has = seats.length === 0 ? 'the hub has no seats there' : `the seats are ${seats.join(', ')}`;
+  // A seat stands under its address in a change, and under its name among the seats of its housing.
+  const key = near && (String(path.at(-1)).includes('.') ? near : near.slice(near.indexOf('.') + 1));
+  return {
+    path,
+    part: 'key',
+    message: `${variant} changes ${address}, which is not in the hub — ${near ? `write ${near}` : has}`,
+    doubts: [path],
+    data: { variant, address, suggestion: near },
+    fixes: key
+      ? [
+          {
+            title: `Change to ${near}, which is in the hub`,
+            changes: renameKey(analysis.spec, path, key),
+            preferred: true,
+          },
+        ]
+      : [],
+  };
 }
