@@ -45,6 +45,10 @@ export interface Cursor {
 
 /** Never throws; any offset of any text gives an answer. */
 export function cursorAt(text: string, offset: number, kind: SpecKind): Cursor {
+  if (text.charCodeAt(0) === 0xfeff) {
+    const cursor = cursorAt(text.slice(1), offset - 1, kind);
+    return { ...cursor, replace: { start: cursor.replace.start + 1, end: cursor.replace.end + 1 } };
+  }
   const at = Math.max(0, Math.min(offset, text.length));
   const lines = textLines(text);
   const index = Math.max(

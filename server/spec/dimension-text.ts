@@ -13,7 +13,7 @@ export interface NumberToken {
 }
 
 export const mmInInch = 25.4;
-const number = /\s*(?:(\d+)\s+(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+\.?\d*|\.\d+))/y;
+const number = /\s*(?:(\d+)\s+(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.(?!\.)\d*)?|\.\d+))/y;
 const unitWord = /\s*(millimetres?|millimeters?|inches|inch|[a-zµ·]+|["″'′°])(?![a-z0-9])/iy;
 /** What is a unit, though not of a length. */
 const otherUnit =
@@ -67,6 +67,11 @@ export class DimensionText {
   protected deviationNumber(): number | null {
     const start = this.at;
     const token = this.number();
+    if (!token && this.text.slice(this.at).trim() === '') {
+      const sign = this.written.slice(0, start).trimEnd();
+      this.fail([sign.length - 1, sign.length], `a value is missing after ${sign}`);
+      return null;
+    }
     if (!token) {
       this.notUnderstood(start);
       return null;

@@ -2,9 +2,9 @@ import { isMap, isSeq, type Pair, type YAMLMap } from 'yaml';
 import { commentsIn } from './comments.ts';
 import { lineOf, newlineOf, nextLine } from './lines.ts';
 import type { Span, SpecPath } from './place.ts';
-import { findPath, trimmedEnd } from './places.ts';
+import { findPath } from './places.ts';
 import type { TextChange } from './problem.ts';
-import { isEmpty, keyOf, nodeSpan, type YamlText } from './yaml-text.ts';
+import { keyOf, nodeSpan, type YamlText } from './yaml-text.ts';
 
 /** Takes whole lines out, from a line's start to the end of the line where the span ends. */
 export function removeLines(text: string, span: Span, indent: string): TextChange {
@@ -58,7 +58,7 @@ export const insertion = (at: number, text: string): TextChange => ({ span: { st
 export function plainOrQuoted(text: string, inFlow: boolean): string {
   const safe =
     text !== '' &&
-    !/^[\s\-?:,[\]{}#&*!|>'"%@`](?![\d.])|^[[\]{}#&*!|>'"%@`,]|\s$|:(?:\s|$)|\s#|[\r\n\t]/.test(text) &&
+    !/^[[\]{}#&*!|>'"%@`,]|^[-?:](?:\s|$)|^\s|\s$|:(?:\s|$)|\s#|[\r\n\t]/.test(text) &&
     !(inFlow && /[,[\]{}]/.test(text));
   return safe ? text : `'${text.replaceAll("'", "''")}'`;
 }
@@ -75,14 +75,6 @@ export function afterColon(yaml: YamlText, pair: Pair<unknown, unknown>): number
   if (end === undefined || keyOf(pair) === null) return null;
   const colon = /^[ \t]*:/.exec(yaml.text.slice(end, lineOf(yaml.text, end).end));
   return colon ? end + colon[0].length : null;
-}
-
-/** Where the text of a pair ends, comments after it not counted. */
-export function pairEnd(yaml: YamlText, pair: Pair<unknown, unknown>): number {
-  const start = nodeSpan(yaml, pair.key)?.start ?? 0;
-  if (isEmpty(pair.value)) return afterColon(yaml, pair) ?? nodeSpan(yaml, pair.key)?.end ?? start;
-  const end = nodeSpan(yaml, pair.value)?.end ?? start;
-  return trimmedEnd(yaml.text, { start, end });
 }
 
 export function commentLines(text: string, span: Span, indent: string): string[] {

@@ -7,14 +7,13 @@ import {
   indentStep,
   insertion,
   isFlow,
-  pairEnd,
   plainOrQuoted,
   removeFromFlow,
   removeLines,
 } from './edit-text.ts';
 import { lineOf, newlineOf, nextLine } from './lines.ts';
 import type { Span, SpecPath } from './place.ts';
-import { findPath, trimmedEnd } from './places.ts';
+import { contentEnd, findPath, pairEnd } from './places.ts';
 import type { TextChange } from './problem.ts';
 import { treeOf } from './spec-document.ts';
 import { isEmpty, nodeSpan, pairOf, type YamlText } from './yaml-text.ts';
@@ -47,7 +46,7 @@ export function setValue(doc: SpecDocument, path: SpecPath, text: string): TextC
   if (type === 'QUOTE_DOUBLE') return [{ span: whole, text: `"${text.replace(/[\\"]/g, '\\$&')}"` }];
   if (type === 'QUOTE_SINGLE') return [{ span: whole, text: `'${text.replaceAll("'", "''")}'` }];
   if (type !== 'PLAIN') {
-    const end = trimmedEnd(doc.text, whole);
+    const end = contentEnd(yaml, found.node) ?? whole.end;
     return [{ span: { start: whole.start, end }, text: plainOrQuoted(text, inFlow) }];
   }
   const start = Math.min(span.start, whole.start);
@@ -264,7 +263,7 @@ function itemSpan(yaml: YamlText, list: YAMLSeq<unknown>, index: number): Span |
   const span = nodeSpan(yaml, list.items[index]);
   if (!span) return null;
   const start = yaml.text.lastIndexOf('-', isEmpty(list.items[index]) ? span.end : span.start - 1);
-  return { start: Math.max(start, 0), end: Math.max(trimmedEnd(yaml.text, span), start + 1) };
+  return { start: Math.max(start, 0), end: Math.max(contentEnd(yaml, list.items[index]) ?? 0, start + 1) };
 }
 
 /** With the comment lines directly above, as far in as the item, and what stands on its last line. */

@@ -143,6 +143,12 @@ function tabs(mended: MendedText): Problem[] {
       changes.push({ span, text: ' '.repeat(indent) });
       mended.mend(span.start, span.end, ' '.repeat(indent));
     }
+    if (!line.idle && line.block && blanks.includes('\t')) {
+      const span = { start: line.start, end: line.start + line.indent };
+      const text = ' '.repeat(expanded(blanks, 2));
+      changes.push({ span, text });
+      mended.mend(span.start, span.end, text);
+    }
     seen.push({ ...line, indent, text: ' '.repeat(indent) + line.text.slice(line.indent) });
     for (let i = line.indent; i < line.text.length; i++) {
       if (line.text[i] === '\t' && !line.block) mended.overwrite(line.start + i, ' ');

@@ -1,12 +1,12 @@
-import type { Pair, YAMLMap } from 'yaml';
+import type { YAMLMap } from 'yaml';
 import { lineOf, newlineOf } from './lines.ts';
 import { makeProblem } from './make-problem.ts';
 import type { Span, SpecPath } from './place.ts';
-import { trimmedEnd } from './places.ts';
+import { pairEnd } from './places.ts';
 import type { Fix } from './problem.ts';
 import type { KeyInfo, SectionId } from './schema/key-info.ts';
 import type { Entry, Reader } from './section-reader.ts';
-import { isEmpty, nodeSpan, type YamlText } from './yaml-text.ts';
+import { nodeSpan } from './yaml-text.ts';
 
 interface Missing {
   readonly info: Pick<KeyInfo, 'key' | 'title' | 'description' | 'examples' | 'type'>;
@@ -55,22 +55,13 @@ function insertFix(reader: Reader, { info, map, path }: Missing): Fix | null {
   if (!map || !first || !last) return null;
   const snippet = { title: `Add ${info.key}`, snippet: true, preferred: true } as const;
   if (map.flow) {
-    const end = textEnd(yaml, last);
+    const end = pairEnd(yaml, last);
     return { ...snippet, changes: [{ span: { start: end, end }, text: `, ${info.key}: $0` }] };
   }
-  const at = lineOf(text, textEnd(yaml, path.length === 0 ? last : first)).end;
+  const at = lineOf(text, pairEnd(yaml, path.length === 0 ? last : first)).end;
   const key = nodeSpan(yaml, first.key)?.start ?? 0;
   const indent = ' '.repeat(path.length === 0 ? 0 : key - lineOf(text, key).start);
   const newline = newlineOf(text);
   const body = info.type === 'list' ? `${info.key}:${newline}${indent}  - $0` : `${info.key}: $0`;
   return { ...snippet, changes: [{ span: { start: at, end: at }, text: `${newline}${indent}${body}` }] };
-}
-
-/** Where the last text of a pair ends. */
-function textEnd(yaml: YamlText, pair: Pair<unknown, unknown>): number {
-  const start = nodeSpan(yaml, pair.key)?.start ?? 0;
-  const end = isEmpty(pair.value)
-    ? (nodeSpan(yaml, pair.key)?.end ?? start)
-    : (nodeSpan(yaml, pair.value)?.end ?? start);
-  return trimmedEnd(yaml.text, { start, end });
 }

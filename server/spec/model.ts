@@ -92,6 +92,8 @@ export interface PartValues {
   inside: Dimension;
   bore: Dimension;
   spigot: Dimension;
+  /** Of an end cap: how long the narrow part with the face is. */
+  nose: Dimension;
   socket: Dimension;
   material: string;
   fixing: 'push' | 'thread';

@@ -1,4 +1,4 @@
-import { isMap, isScalar, isSeq, type Node, type Pair } from 'yaml';
+import { isMap, isPair, isScalar, isSeq, type Pair } from 'yaml';
 import { commaValue } from './comma-value.ts';
 import type { SpanPart } from './document.ts';
 import type { Span, SpecPath } from './place.ts';
@@ -57,8 +57,8 @@ function spanAt(yaml: YamlText, path: SpecPath, part: SpanPart): Span {
     const key = nodeSpan(yaml, found.pair?.key);
     const value = nodeSpan(yaml, found.node);
     if (key || value) {
-      const span = { start: (key ?? value)?.start ?? 0, end: (value ?? key)?.end ?? 0 };
-      return { start: span.start, end: trimmedEnd(yaml.text, span) };
+      const end = found.pair ? pairEnd(yaml, found.pair) : contentEnd(yaml, found.node);
+      return { start: (key ?? value)?.start ?? 0, end: end ?? (value ?? key)?.end ?? 0 };
     }
   }
   return headSpan(yaml, found);
@@ -112,10 +112,26 @@ function firstLine(text: string, span: Span): Span {
   return { start: span.start, end };
 }
 
-/** The end without trailing blanks, line breaks and comment lines. */
-export function trimmedEnd(text: string, span: Span): number {
-  const slice = text.slice(span.start, span.end);
-  return span.start + slice.replace(/(?:\s|(?<=\n)[ \t]*#[^\n]*)+$/, '').length;
+/** Where the text of a node ends, blanks and comments after it not counted; null where nothing is written. */
+export function contentEnd(yaml: YamlText, node: unknown): number | null {
+  const span = isEmpty(node) ? null : nodeSpan(yaml, node);
+  if (!span) return null;
+  if ((isMap(node) || isSeq(node)) && !node.flow) {
+    const last = node.items.at(-1);
+    if (isPair(last)) return pairEnd(yaml, last);
+    return last === undefined ? span.end : (contentEnd(yaml, last) ?? span.start + 1);
+  }
+  if (!isScalar(node)) return span.end;
+  return span.start + yaml.text.slice(span.start, span.end).trimEnd().length;
+}
+
+/** Where a pair ends: its value, or the colon of an empty one. */
+export function pairEnd(yaml: YamlText, pair: Pair<unknown, unknown>): number {
+  const end = contentEnd(yaml, pair.value);
+  if (end !== null) return end;
+  const key = nodeSpan(yaml, pair.key)?.end ?? 0;
+  const colon = /^[ \t]*:/.exec(yaml.text.slice(key, key + 200));
+  return key + (colon?.[0].length ?? 0);
 }
 
 function pathAt(yaml: YamlText, offset: number): ReturnType<Places['pathAt']> {
@@ -158,11 +174,9 @@ function itemAt(yaml: YamlText, items: readonly unknown[], offset: number) {
   return null;
 }
 
-/** A block's range runs into the blank after it: only its text counts, and a value's own line. */
+/** A block's range runs into the blank after it: only its text counts. */
 function holds(yaml: YamlText, node: unknown, offset: number): boolean {
-  const range = (node as Node | null)?.range;
-  if (!range) return false;
-  const start = yaml.at(range[0]);
-  const end = Math.max(start, trimmedEnd(yaml.text, { start, end: yaml.at(range[1]) }));
-  return start <= offset && offset <= end;
+  const start = nodeSpan(yaml, node)?.start;
+  if (start === undefined || offset < start) return false;
+  return offset <= Math.max(start, contentEnd(yaml, node) ?? start);
 }

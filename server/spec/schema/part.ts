@@ -79,6 +79,11 @@ export const partSchemas = {
       'Diameter of the stub that enters the axle or the bearing, mm.',
       '17 h6',
     ).optional(),
+    nose: length(
+      'nose',
+      'Length of the narrow part with the face, from the bearing to where the cap widens to its outside, mm.',
+      '2.5 ±0.05',
+    ).optional(),
     socket: length('socket', "Depth of the hole that takes the axle's end, mm.", '8 +0.1/0').optional(),
     material,
     fixing: choice(
