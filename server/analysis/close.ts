@@ -1,7 +1,7 @@
 import type { Loop, LoopTerm } from '../assembly/loop.ts';
 import { asBuilt } from '../assembly/settle.ts';
 import { closeLoop, type LoopResult, type Term } from '../engine/stack/loop.ts';
-import { shareOutside } from '../engine/stack/monte-carlo.ts';
+import { normalShareOutside, shareOutside } from '../engine/stack/monte-carlo.ts';
 
 /** A loop worked out one way: as drawn, or as built. */
 export interface Closed extends LoopResult {
@@ -40,8 +40,31 @@ function work(loop: Loop, how: 'drawn' | 'built', rules: StatisticsRules): Close
   const { wanted } = loop;
   return {
     ...closeLoop(terms),
-    shareOutside: wanted ? shareOutside(terms, [wanted.lo, wanted.hi], rules) : null,
+    shareOutside: wanted ? share(terms, [wanted.lo, wanted.hi], rules) : null,
   };
+}
+
+/** A sum of more parts than this is worked out in closed form, which is exact; drawing it would only cost time. */
+const mostDrawn = 32;
+/** Shares worked out before: variants mostly share their loops, and an edit leaves most loops as they were. */
+const known = new Map<string, number>();
+const mostKnown = 1000;
+
+function share(terms: readonly Term[], limits: readonly [number, number], rules: StatisticsRules): number {
+  if (mostDrawn < terms.length) return normalShareOutside(terms, limits);
+  const numbers = terms.map(({ sign, count, nominal, lower, upper }) => [
+    sign * count,
+    nominal,
+    lower,
+    upper,
+  ]);
+  const key = `${numbers.join()};${limits.join()};${rules.builds},${rules.seed}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const worked = shareOutside(terms, limits, rules);
+  if (mostKnown <= known.size) known.clear();
+  known.set(key, worked);
+  return worked;
 }
 
 /** The index keeps two parts of one address apart; results are matched back by it. */
