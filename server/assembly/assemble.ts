@@ -3,6 +3,7 @@ import type { SpecPath } from '../spec/place.ts';
 import type { Workshop } from '../spec/workshop-model.ts';
 import { readStackBearing, type StackBearing } from './bearings.ts';
 import { besideGaps } from './beside-gaps.ts';
+import { endCapGaps } from './end-cap-gaps.ts';
 import { axleEndGap, freehubGap } from './gap-loops.ts';
 import { type FilledHousing, fillHousing } from './housings.ts';
 import { type LinePart, placeLine } from './line.ts';
@@ -73,6 +74,7 @@ export function assemble(hub: ResolvedHub, workshop: Workshop | null, limits: As
     gaps: [
       ...(running ? [running] : []),
       ...housings.flatMap((housing) => retainingRingLoops(housing, rules)),
+      ...housings.flatMap((housing) => endCapGaps(housing, line, rules, limits.runningGap)),
       ...(axleEnd ? [axleEnd] : []),
       ...besideGaps(hub, line, rules),
     ],

@@ -72,7 +72,7 @@ export interface SeatLoop extends Loop {
 export interface GapLoop extends Loop {
   readonly kind: 'gap';
   readonly between: readonly [string, string];
-  readonly role: 'running' | 'retaining-ring' | 'axle-end' | 'beside';
+  readonly role: 'running' | 'retaining-ring' | 'axle-end' | 'end-cap' | 'beside';
 }
 
 /** The written value as a term. */

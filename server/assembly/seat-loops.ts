@@ -39,7 +39,8 @@ export function retainingRingLoops(filled: FilledHousing, rules: SettlingRules):
   });
 }
 
-function ringTerms(seat: FilledSeat): readonly TermOrMissing[] {
+/** Outer rings that stand in a seat, each taking from its depth. */
+export function ringTerms(seat: FilledSeat): readonly TermOrMissing[] {
   return seat.bearings.map((part) => {
     const width = part.bearing?.outerWidth;
     const key = part.part.values.width ? 'width' : 'code';

@@ -37,8 +37,9 @@ export function sectionEndCap(
       `bore of ${part.address} is drawn ⌀${plain(bore)}: ${axle?.bore ? "the axle's bore" : around.boreSource}`,
     );
   }
-  const nose = Math.min(noseLength, length / 3);
-  if (outside !== face)
+  const written = values.nose?.value.nominal;
+  const nose = Math.min(written ?? noseLength, written === undefined ? length / 3 : length);
+  if (outside !== face && written === undefined)
     say(
       `where an end cap's face is not its outside, the step is drawn ${plain(noseLength)} mm from the bearing`,
     );

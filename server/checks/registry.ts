@@ -9,6 +9,7 @@ import { sizesDiffer } from './bearing/sizes-differ.ts';
 import { suffixAmbiguous } from './bearing/suffix-ambiguous.ts';
 import type { Check } from './check.ts';
 import { endCapBottoms } from './end-cap/end-cap-bottoms.ts';
+import { endCapHitsShell } from './end-cap/end-cap-hits-shell.ts';
 import { endCapRubs } from './end-cap/end-cap-rubs.ts';
 import { endCapsSwapped } from './end-cap/end-caps-swapped.ts';
 import { spigotOffAxle } from './end-cap/spigot-off-axle.ts';
@@ -97,6 +98,7 @@ export const checks: readonly Check[] = [
   journalFitOff,
   journalOff,
   endCapBottoms,
+  endCapHitsShell,
   endCapRubs,
   endCapsSwapped,
   spigotOffAxle,

@@ -118,3 +118,16 @@ test('a freehub without a wanted gap is held to the usual least one and says so'
   expect(wanted?.assumed).toContain('freehub.gap is not written');
   expect(wanted?.hi).toBe(Number.POSITIVE_INFINITY);
 });
+
+test('the wide part of an end cap clears the shell by its nose and the ring, less the depth', () => {
+  const wide = plover.replace('    socket: 4 ±0.05', '    socket: 4 ±0.05\n    outside: 32\n    nose: 1 ±0.05');
+  const found = asWritten(wide).gaps.find(({ loop }) => loop.role === 'end-cap');
+  expect(found?.loop.between).toEqual(['end-cap.left', 'shell']);
+  expect(found?.drawn?.nominal).toBeCloseTo(1 + 7 - 7.2, 9);
+  expect(found?.drawn?.mean).toBeCloseTo(1 + 6.94 - 7.2, 9);
+});
+
+test('a wide end cap without a written nose leaves its gap unchecked', () => {
+  const wide = plover.replace('    socket: 4 ±0.05', '    socket: 4 ±0.05\n    outside: 32');
+  expect(asWritten(wide).unchecked.map(({ missing }) => missing)).toContain('nose of end-cap.left');
+});

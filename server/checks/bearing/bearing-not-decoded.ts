@@ -1,9 +1,9 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import type { StackBearing } from '../../assembly/bearings.ts';
 import { decodeBearing, type NotDecoded } from '../../engine/bearings/decode-bearing.ts';
-import { setValue } from '../../spec/edit.ts';
+import { renameKey, setValue } from '../../spec/edit.ts';
 import { nearestOf } from '../../spec/nearest.ts';
-import type { SpecPath } from '../../spec/place.ts';
+import type { Placed, SpecPath } from '../../spec/place.ts';
 import type { Fix } from '../../spec/problem.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
@@ -32,6 +32,10 @@ function* undecoded(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
     const { failure, part } = bearing;
     const { code, size } = part.values;
     if (!failure || !code) continue;
+    if (isSize(code.value)) {
+      yield sizeAsCode(analysis, code, !size);
+      continue;
+    }
     const choices = choicesFor(variant, bearing, failure);
     const [best] = choices;
     const around = surroundingsOf(variant, part);
@@ -51,6 +55,26 @@ function* undecoded(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
       ],
     };
   }
+}
+
+const isSize = (code: string): boolean => /^\s*[\d.]+\s*[x×*]\s*[\d.]+\s*[x×*]\s*[\d.]+\s*$/i.test(code);
+
+/** `code: 17x26x5`: right but for its key. */
+function sizeAsCode(analysis: Analysis, { value, path }: Placed<string>, free: boolean): Draft {
+  return {
+    path,
+    message: `${value} is a size, not a code — ${free ? 'write it under size' : 'its size stands here already; write the code, or leave it out'}`,
+    data: { code: value },
+    fixes: free
+      ? [
+          {
+            title: `Rename code to size: ${value}`,
+            changes: renameKey(analysis.spec, path, 'size'),
+            preferred: true,
+          },
+        ]
+      : [],
+  };
 }
 
 interface Choice {
@@ -74,7 +98,9 @@ function choicesFor(
   if (sized.some(({ fitting }) => fitting !== false)) {
     return sized.sort((a, b) => Number(b.fitting === true) - Number(a.fitting === true));
   }
-  const suffix = failure.code.slice(failure.at[1]);
+  const isNumber = /\d{3}/.test(failure.code.slice(...failure.at));
+  // Nothing of the code can be read: a hub bearing is then sealed on both sides (common practice).
+  const suffix = isNumber ? failure.code.slice(failure.at[1]) : '-2RS';
   const fitting = codesThatFit(around)
     .slice(0, 2)
     .map((other) => ({

@@ -1,17 +1,15 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
-import type { StackBearing } from '../../assembly/bearings.ts';
 import type { FilledSeat } from '../../assembly/housings.ts';
 import { plain } from '../../engine/base/figures.ts';
 import type { DecodedBearing } from '../../engine/bearings/decode-bearing.ts';
-import { setValue } from '../../spec/edit.ts';
 import type { Dimension } from '../../spec/model.ts';
-import { nearestOf } from '../../spec/nearest.ts';
 import type { Placed } from '../../spec/place.ts';
-import type { Fix } from '../../spec/problem.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { pageHub } from '../page-hub.ts';
+import { copyCode, type Known } from './copy-code.ts';
 import { ownCode, saySize } from './fitting.ts';
+import { oneSlipApart } from './one-slip-apart.ts';
 
 /** Two seats are alike, and the bearings in them are of two sizes. */
 export const sizesDiffer: Check = {
@@ -27,14 +25,12 @@ export const sizesDiffer: Check = {
   },
   run: (analysis) =>
     eachVariant(analysis, (variant) =>
-      hasSeats(variant) ? differing(analysis, variant) : differingCodes(analysis, variant),
+      hasSeats(variant) ? differing(analysis, variant) : oneSlipApart(analysis, variant),
     ),
 };
 
-interface Seated {
+interface Seated extends Known {
   readonly seat: FilledSeat;
-  readonly stacked: StackBearing;
-  readonly bearing: DecodedBearing;
 }
 
 function* differing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
@@ -68,34 +64,6 @@ function* differing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
 
 const hasSeats = ({ assembly }: VariantAnalysis): boolean =>
   assembly.shell !== null || assembly.freehub !== null;
-
-/** Without seats to tell, left and right of a front hub whose codes are one slip apart. */
-function* differingCodes(analysis: Analysis, { assembly }: VariantAnalysis): Iterable<Draft> {
-  const [left, right] = assembly.bearings;
-  if (assembly.hub.values.position?.value !== 'front' || assembly.bearings.length !== 2) return;
-  if (!left?.bearing || !right?.bearing || saySize(left.bearing) === saySize(right.bearing)) return;
-  const [one, other] = [ownCode(left), ownCode(right)];
-  if (!one || !other || nearestOf(other.value, [one.value], 1) === null) return;
-  const said = (stacked: StackBearing, bearing: DecodedBearing): string =>
-    `${stacked.address} is ${saySize(bearing)}`;
-  const pair = {
-    left: { stacked: left, bearing: left.bearing },
-    right: { stacked: right, bearing: right.bearing },
-  };
-  yield {
-    path: other.path,
-    severity: 'information',
-    message: `${said(right, right.bearing)}, ${said(left, left.bearing)}: ${other.value} is one slip from ${one.value} — make them one size, or write their seats`,
-    related: [{ path: one.path, message: said(left, left.bearing) }],
-    data: {
-      bearings: [right, left].map(({ address, bearing }) => [address, bearing ? saySize(bearing) : null]),
-    },
-    fixes: [
-      ...copyCode(analysis, pair.left, pair.right, false),
-      ...copyCode(analysis, pair.right, pair.left, false),
-    ],
-  };
-}
 
 /** The one bearing of a seat; null for an empty seat or a pair. */
 function single(seat: FilledSeat): Seated | null {
@@ -140,21 +108,4 @@ function seatPlace(seat: FilledSeat): { path: Placed<Dimension>['path']; message
   return bore
     ? [{ path: bore.path, message: `${seat.address} is bored ${plain(bore.value.nominal)}${deep}` }]
     : [];
-}
-
-function copyCode(
-  analysis: Analysis,
-  from: Omit<Seated, 'seat'>,
-  to: Omit<Seated, 'seat'>,
-  preferred: boolean,
-): readonly Fix[] {
-  const [source, target] = [ownCode(from.stacked), ownCode(to.stacked)];
-  if (!source || !target || to.stacked.part.values.size) return [];
-  return [
-    {
-      title: `Change ${to.stacked.address} to ${source.value} (${saySize(from.bearing)}), the same as ${from.stacked.address}`,
-      changes: setValue(analysis.spec, target.path, source.value),
-      preferred,
-    },
-  ];
 }
