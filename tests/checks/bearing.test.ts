@@ -52,6 +52,16 @@ test('a code that names no bearing beside a size is told and no more: the size i
   expect(codesIn(text)).toEqual(['bearing-not-decoded']);
 });
 
+test('a size written as a code becomes a size', () => {
+  const mended = afterFix(pageHub([left, 'code: 17x26x5']), 'bearing-not-decoded');
+  expect(mended.text).toContain('    size: 17x26x5\n');
+  expect(mended.codes).toEqual([]);
+});
+
+test('for a code of which nothing can be read, a whole sealed one is offered', () => {
+  expect(afterFix(pageHub([left, 'code: 2RS']), 'bearing-not-decoded').text).toContain('code: 6803-2RS\n');
+});
+
 test('a code of the house stands for its bearing, written as code or as house-code', () => {
   expect(codesIn(pageHub([left, 'code: DB-17']), workshop)).toEqual([]);
   expect(codesIn(pageHub([left, 'house-code: DB-17']), workshop)).toEqual([]);

@@ -1,13 +1,11 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { millimetres } from '../../engine/base/figures.ts';
-import { insertKey } from '../../spec/edit.ts';
 import type { SpecPath } from '../../spec/place.ts';
-import type { Fix, TextChange } from '../../spec/problem.ts';
-import { withNominal } from '../../spec/with-nominal.ts';
 import type { Check, Draft } from '../check.ts';
-import { capital, type LengthChange, lengthChanges, lengthFixes, sayBest } from '../length-fixes.ts';
+import { type LengthChange, lengthChanges, lengthFixes, sayBest } from '../length-fixes.ts';
 import { pageHub } from '../page-hub.ts';
 import { widthDraft } from '../stack/width-off.ts';
+import { lengthsInVariant } from './lengths-in-variant.ts';
 
 const variants = (length: string): string =>
   `${pageHub()}variants:\n  thru-12:\n    replace:\n      end-cap.right: { length: ${length}, face: 19.4, bore: 12.05 }\n`;
@@ -61,7 +59,6 @@ function broken(analysis: Analysis, variant: VariantAnalysis): Draft | null {
     fixes: fixes.map((fix, index) => ({ ...fix, preferred: index === 0 })),
   };
 }
-
 
 /** A part is mended by less than its own length; more than that is another part. */
 function sensible(changes: readonly LengthChange[]): readonly LengthChange[] {
