@@ -14,7 +14,7 @@ export function neighbour(part: LinePart, assembly: Assembly) {
   return {
     bearing: near ?? null,
     bore,
-    innerOutside: near?.innerOutside?.value ?? bore * 1.2,
+    innerOutside: near?.innerOutside?.value ?? bore + 6,
     boreSource:
       axle !== undefined ? "the axle's diameter" : near ? `the bore of ${near.address}` : 'a usual size',
     outsideSource: near ? `the inner ring of ${near.address}, as far as its shoulder` : 'a usual wall',

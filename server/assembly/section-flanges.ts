@@ -5,6 +5,7 @@ import type { SpokeHole, Step } from './section-shape.ts';
 
 /** A flange cut through one of its spoke holes. */
 export interface FlangeRings {
+  readonly name: string;
   readonly from: number;
   readonly to: number;
   /** Diameter up to which it is one with the shell: the inner edge of its holes. */
@@ -31,21 +32,21 @@ export function flangeRings(
       return [];
     }
     const thickness = values.thickness?.value.nominal ?? 3;
-    if (!values.thickness) say(`the ${name} flange is drawn ${plain(thickness)} mm thick: it is not written`);
+    if (!values.thickness) say(`flanges are drawn ${plain(thickness)} mm thick where it is not written`);
     const middle = context.middle + shift(context) + (name === 'right' ? offset : -offset);
     const [from, to] = [middle - thickness / 2, middle + thickness / 2];
     if (values.kind?.value === 'straight-pull') {
       say(`the ${name} flange is drawn up to its head circle: seats of straight-pull spokes are not drawn`);
-      return [{ from, to, foot: Math.max(circle, outside), rim: null, spokeHole: null }];
+      return [{ name, from, to, foot: Math.max(circle, outside), rim: null, spokeHole: null }];
     }
     const hole = values.hole?.value.nominal ?? 2.6;
-    if (!values.hole)
-      say(`spoke holes of the ${name} flange are drawn ⌀${plain(hole)}: they are not written`);
+    if (!values.hole) say(`spoke holes are drawn ⌀${plain(hole)} where they are not written`);
     // Practice leaves about a hole's width of metal outside of the hole.
     const rimOutside = circle + hole + 2 * Math.max(hole, 2.5);
     say('the edge of each flange is drawn one hole outside of its holes: it is not written');
     return [
       {
+        name,
         from,
         to,
         foot: circle - hole,

@@ -43,6 +43,10 @@ export function sectionHousing(
   const through = throughBore(filled, placed, outside, say);
   const grooves = placed.flatMap((seat) => sectionRetainingRing(seat, say));
   const flanges = flangeRings(filled, outside, context);
+  for (const { name, from, to } of flanges) {
+    if (to < left || right < from)
+      say(`the ${name} flange stands off the ${housing.name}, which ends before it`);
+  }
 
   const cuts = [
     left,

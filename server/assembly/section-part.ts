@@ -71,23 +71,13 @@ function coneSection(part: LinePart, base: Base, assembly: Assembly, say: Say): 
   if (!written) say(`balls of ${part.address} are drawn ⌀${plain(diameter)}: none are written`);
   if (cup === undefined) say(`ball circle of ${part.address} is drawn ⌀${plain(circle)}: no cup is written`);
   say(`profile of ${part.address} is drawn from its balls: a cone's own dimensions are not written`);
-  const inner = side === 'left' ? base.right : base.left;
   const inward = side === 'left' ? 'right' : 'left';
-  // The balls lie half a ball in from the cone's inner end.
-  const at = inner + (side === 'left' ? -1 : 1) * Math.min(diameter * 0.6, (base.right - base.left) / 2);
-  const [neck, body] = [circle - diameter * 0.9, circle + diameter * 0.5];
-  const mid = Math.min(Math.max(at, base.left + 0.1), base.right - 0.1);
-  const bore = { inside: axle, guessed: { outside: true } };
-  const steps: Step[] =
-    side === 'left'
-      ? [
-          { left: base.left, right: mid, outside: body, ...bore },
-          { left: mid, right: base.right, outside: neck, ...bore },
-        ]
-      : [
-          { left: base.left, right: mid, outside: neck, ...bore },
-          { left: mid, right: base.right, outside: body, ...bore },
-        ];
+  const inner = side === 'left' ? base.right : base.left;
+  // The balls run a third of a ball in from the cone's inner end.
+  const at = inner + (side === 'left' ? -1 : 1) * Math.min(diameter / 3, (base.right - base.left) / 2);
+  const steps: readonly Step[] = [
+    { left: base.left, right: base.right, inside: axle, outside: circle, guessed: { outside: true } },
+  ];
   return plainPart({ ...base, steps, coneBall: { circle, diameter, at, inward } });
 }
 

@@ -39,10 +39,16 @@ export function placeAll(assembly: Assembly): Places {
   const wanted = width.wanted?.nominal;
   const left = wanted === undefined ? 0 : wanted - known;
   const remainder = missing.length === 1 && 0 < left ? left : null;
+  // Cones are set by hand: the right one and what lies outside of it end where the width wants them.
+  const cones = line.filter(({ part }) => part.kind === 'cone');
+  const setByHand = cones.length === 2 && missing.length === 0 && 0 < left ? cones[1] : undefined;
   const at = new Map<LinePart, { left: number; right: number; guessed: boolean }>();
   const assumed: string[] = [];
   let face = 0;
+  if (setByHand)
+    assumed.push('the cones are drawn as far apart as the width leaves them: they are set by hand');
   for (const part of line) {
+    if (part === setByHand) face += left;
     const guessed = isMissing(part.length);
     const length = isMissing(part.length) ? (remainder ?? usual[part.part.kind]) : nominalOf(part.length);
     if (guessed) {

@@ -1,6 +1,6 @@
+import type { BesidePart } from '../spec/beside-model.ts';
 import type {
   AxleValues,
-  BesidePart,
   ClampValues,
   DutyValues,
   Housing,

@@ -13,14 +13,20 @@ const wantedGap = 6;
 const magnifications: readonly number[] = [1000, 500, 200, 100, 50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1];
 
 /** Rings each faulty spot with its letter. */
-export function ringDetails(details: readonly Detail[], sheet: Sheet): readonly Group[] {
-  return details.map(({ at, radius, letter, state }) => {
-    const centre = sheet.point(at, radius, 1);
+export function ringDetails(details: readonly Detail[], sheet: Sheet, middle: number): readonly Group[] {
+  return details.map(({ at, radius, letter, state }, index) => {
+    // One below the axis, the next above it: two spots near each other keep their letters apart.
+    const centre = sheet.point(at, radius, index % 2 === 0 ? 1 : -1);
+    const out = at < middle ? -1 : 1;
     return group(
       'detail',
       [
         { kind: 'circle', role: 'leader', centre, radius: 3 },
-        writing(letter, { x: centre.x + 3.4, y: centre.y - 1.2 }, { anchor: 'start', strong: true }),
+        writing(
+          letter,
+          { x: centre.x + out * 3.6, y: centre.y + 1.2 },
+          { anchor: out < 0 ? 'end' : 'start', strong: true },
+        ),
       ],
       { state },
     );

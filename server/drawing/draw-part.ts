@@ -2,7 +2,7 @@ import type { SectionPart } from '../assembly/section-shape.ts';
 import type { Hatching } from './hatch.ts';
 import { bearing } from './parts/bearing.ts';
 import { breakLines } from './parts/break-lines.ts';
-import { coneBall } from './parts/cone-ball.ts';
+import { cone } from './parts/cone.ts';
 import { splines } from './parts/splines.ts';
 import { spokeHoles } from './parts/spoke-holes.ts';
 import { isThin, thinRing } from './parts/thin-ring.ts';
@@ -13,18 +13,18 @@ import type { Sheet } from './sheet.ts';
 
 /** One part of the section; `all` are the parts that may stand before its far edges. */
 export function drawPart(part: SectionPart, all: readonly SectionPart[], sheet: Sheet): readonly Shape[] {
-  return [...body(part, all, sheet), ...breakLines(part, sheet)];
+  return [...body(part, all, sheet), ...(part.kind === 'bearing' ? [] : breakLines(part, sheet))];
 }
 
 function body(part: SectionPart, all: readonly SectionPart[], sheet: Sheet): readonly Shape[] {
   if (part.kind === 'bearing') return bearing(part, sheet);
+  if (part.kind === 'cone') return cone(part, sheet, hatchingOf(part, all));
   if (part.kind === 'wave-washer') return waveWasher(part, sheet);
   if (isThin(part, sheet)) return thinRing(part, sheet);
   // A collar is drawn with the axle it is turned from; its own faces only answer the pointer.
   if (part.ofAxle) return tube(part, sheet, hatchingOf(part, all)).filter(({ kind }) => kind === 'face');
   return [
     ...tube(part, sheet, hatchingOf(part, all)),
-    ...coneBall(part, sheet),
     ...spokeHoles(part, sheet),
     ...splines(part, sheet),
     ...farEdges(part, all, sheet),

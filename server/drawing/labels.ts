@@ -20,41 +20,35 @@ export interface PartLabel {
   readonly dimensions: readonly string[];
 }
 
-/** Names for every part, and for each seat that no side of the section has a diameter for. */
+/** Names for every part; a bearing's also tells its seat where no side of the section measures it. */
 export function partLabels(
   variant: VariantAnalysis,
   section: Section,
   measured: ReadonlySet<string>,
 ): readonly PartLabel[] {
   const lines = new Map(variant.assembly.line.map((part) => [part.address, part] as const));
-  const labels = section.parts.map((part): PartLabel => {
+  const seats = [variant.assembly.shell, variant.assembly.freehub].flatMap((filled) => filled?.seats ?? []);
+  return section.parts.map((part): PartLabel => {
     const own = lines.get(part.address);
+    const seat = seats.find(
+      ({ contact, address }) => contact?.address === part.address && !measured.has(`bore:${address}`),
+    );
+    const bore = seat?.seat.values.bore;
+    const seatLine = bore ? [`seat ${diameterText(bore.value)}`] : [];
     return {
       address: part.address,
-      lines: [...nameOf(part), ...detailsOf(part, own, variant)],
+      lines: [...nameOf(part), ...detailsOf(part, own, variant), ...seatLine].map(clip),
       ...anchorOf(part, section),
-      dimensions: [],
+      dimensions: seat && bore ? [`bore:${seat.address}`] : [],
     };
   });
-  const seats = [variant.assembly.shell, variant.assembly.freehub].flatMap((filled) => filled?.seats ?? []);
-  const others = seats.flatMap((seat): readonly PartLabel[] => {
-    const bore = seat.seat.values.bore;
-    const bearing = section.parts.find(({ address }) => address === seat.contact?.address)?.bearing;
-    if (!bore || !bearing || measured.has(`bore:${seat.address}`)) return [];
-    const { left, right } = bearing.outer;
-    // Off the middle of the bearing, whose own leader starts there.
-    const at = seat.from === 'left' ? left + (right - left) * 0.2 : left + (right - left) * 0.8;
-    return [
-      {
-        address: seat.address,
-        lines: [seat.address, diameterText(bore.value)],
-        at,
-        radius: bore.value.nominal / 2,
-        dimensions: [`bore:${seat.address}`],
-      },
-    ];
-  });
-  return [...labels, ...others];
+}
+
+/** Names longer than this are cut short in the drawing; their whole stands in the text beside it. */
+const longest = 26;
+
+function clip(text: string): string {
+  return text.length <= longest ? text : `${text.slice(0, longest - 1)}…`;
 }
 
 function nameOf(part: SectionPart): readonly string[] {
@@ -143,7 +137,7 @@ export function drawLabels(
   const count = Math.max(0, ...rows.map(({ row }) => row + 1));
   // Base of each row: the lower edge of its texts.
   const bases: number[] = [];
-  let y = bottom - 7;
+  let y = bottom - 9;
   for (let row = 0; row < count; row += 1) {
     bases.push(y);
     const lines = Math.max(...labels.map((label, at) => (rows[at]?.row === row ? label.lines.length : 0)));

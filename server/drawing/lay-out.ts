@@ -18,6 +18,8 @@ export interface Laid {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+  /** Where the dimensions end and what is enlarged begins, mm. */
+  readonly lengthsEnd: number;
 }
 
 /** The largest scale at which the section with its dimensions and names fits the room, laid out at it. */
@@ -28,11 +30,16 @@ export function layOut(
   room: { readonly width: number; readonly height: number },
 ): Laid {
   const size = extent(section);
-  for (const scale of scales) {
-    // Not worth laying out what cannot fit.
-    if (room.width < (size.last - size.first) * scale || room.height < size.diameter * scale) continue;
-    const laid = layOutAt(scale, variant, section, marks, room.width);
-    if (laid.right - laid.left <= room.width + 0.01 && laid.bottom - laid.top <= room.height) return laid;
+  // A drawing too small to read is worse than one on a second sheet.
+  const heights = [room.height, room.height * 2];
+  for (const [tries, height] of heights.entries()) {
+    for (const scale of scales) {
+      if (tries === 0 && scale < 1) continue;
+      // Not worth laying out what cannot fit.
+      if (room.width < (size.last - size.first) * scale || height < size.diameter * scale) continue;
+      const laid = layOutAt(scale, variant, section, marks, room.width);
+      if (laid.right - laid.left <= room.width + 0.01 && laid.lengthsEnd - laid.top <= height) return laid;
+    }
   }
   const fallback = scales.find(
     (scale) => (size.last - size.first) * scale <= room.width / 2 && size.diameter * scale <= room.height,
@@ -79,8 +86,8 @@ function layOutAt(
   const details = faultDetails(variant, section, marks);
   const enlarged = drawDetails(details, 0, lengths.bottom + 3, right);
   const axis = line('centre', [
-    { x: on.x(first) - 5, y: 0 },
-    { x: on.x(last) + 5, y: 0 },
+    { x: on.x(first) - 3.5, y: 0 },
+    { x: on.x(last) + 3.5, y: 0 },
   ]);
   return {
     sheet: on,
@@ -90,12 +97,13 @@ function layOutAt(
       ...drawDiameters(columns.right, 'right', section, on, marks),
       ...lengths.groups,
       ...labels.groups,
-      ...ringDetails(details, on),
+      ...ringDetails(details, on, section.length / 2),
       ...enlarged.groups,
     ],
     left: 0,
     right,
     top: labels.top,
     bottom: enlarged.bottom,
+    lengthsEnd: lengths.bottom,
   };
 }

@@ -49,7 +49,9 @@ function chain(variant: VariantAnalysis, section: Section): readonly LengthDimen
       ? limitsText(bearing.drawn)
       : length
         ? dimensionText(length.value)
-        : 'length not written';
+        : part.part.kind === 'bearing'
+          ? 'width not known'
+          : 'length not written';
     const text = count && 1 < count.value ? `${plain(count.value)} × ${own}` : own;
     const radius = (at: SectionPart | undefined): number => (at ? outsideRadius(at) : 0);
     const radii = [

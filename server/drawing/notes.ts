@@ -2,47 +2,50 @@ import { type Group, group, type Shape } from './scene.ts';
 import { lineHeight, textWidth, writing } from './text-width.ts';
 
 export interface Note {
-  /** The number it is marked with in the drawing. */
+  /** The number it is marked with in the drawing; null for what was assumed. */
   readonly number: number | null;
   readonly severity: 'error' | 'warning' | 'information' | 'hint' | null;
   readonly text: string;
 }
 
-/** A title, or the faults and assumptions of a sheet in two columns, faults first. */
+/** Where one sheet of paper ends and the next begins, mm; nothing is written across it. */
+export interface Fold {
+  readonly at: number;
+  readonly margin: number;
+}
+
+/** The title over a drawing. */
+export function heading(title: string, left: number, top: number): Group {
+  return group('note', [writing(title, { x: left, y: top + 5 }, { anchor: 'start', size: 5, strong: true })]);
+}
+
+/** Faults by their numbers, then what was assumed in two columns. */
 export function notes(
   list: readonly Note[],
-  title: string | null,
   left: number,
   top: number,
   width: number,
+  fold: Fold,
 ): { readonly groups: readonly Group[]; readonly bottom: number } {
   const groups: Group[] = [];
-  if (title !== null) {
-    groups.push(
-      group('note', [writing(title, { x: left, y: top + 5 }, { anchor: 'start', size: 5, strong: true })]),
-    );
-    return { groups, bottom: top + 7 };
-  }
   let y = top;
-  const faults = list.filter(({ number }) => number !== null);
-  for (const { number, severity, text } of faults) {
+  for (const { number, severity, text } of list) {
+    if (number === null) continue;
     const lines = wrap(text, width - 8);
+    y = clearOf(fold, y, lines.length);
+    const state = severity === 'error' ? 'fault' : severity === 'warning' ? 'warning' : 'note';
     const shapes: Shape[] = [
-      { kind: 'badge', centre: { x: left + 2.4, y: y + 2 }, number: number ?? 0 },
+      { kind: 'badge', centre: { x: left + 2.4, y: y + 2 }, number },
       ...lines.map((part, at) =>
         writing(part, { x: left + 7, y: y + 3.3 + at * lineHeight }, { anchor: 'start' }),
       ),
     ];
-    groups.push(
-      group('note', shapes, {
-        state: severity === 'error' ? 'fault' : severity === 'warning' ? 'warning' : 'note',
-      }),
-    );
+    groups.push(group('note', shapes, { state }));
     y += lines.length * lineHeight + 0.8;
   }
-  const assumed = list.filter(({ number }) => number === null);
+  const assumed = list.filter(({ number }) => number === null).map(({ text }) => text);
   if (assumed.length === 0) return { groups, bottom: y };
-  y += 2;
+  y = clearOf(fold, y + 2, 2);
   groups.push(
     group('note', [
       writing('Assumed in order to draw:', { x: left, y: y + 3.3 }, { anchor: 'start', strong: true }),
@@ -50,24 +53,33 @@ export function notes(
   );
   y += lineHeight;
   const column = (width - 6) / 2;
-  const wrapped = assumed.map(({ text }) => wrap(text, column));
-  const total = wrapped.reduce((sum, lines) => sum + lines.length, 0);
-  let [row, side] = [0, 0];
-  let tallest = 0;
+  const wrapped = assumed.map((text) => wrap(text, column));
+  const half = wrapped.reduce((sum, lines) => sum + lines.length, 0) / 2;
+  let side = 0;
+  let here = y;
+  let rows = 0;
+  let bottom = y;
   for (const lines of wrapped) {
-    if (side === 0 && total / 2 <= row) [row, side] = [0, 1];
+    if (side === 0 && half <= rows) {
+      side = 1;
+      here = y;
+    }
+    here = clearOf(fold, here, lines.length);
     const x = left + side * (column + 6);
-    const start = y + row * lineHeight;
-    groups.push(
-      group(
-        'note',
-        lines.map((part, at) => writing(part, { x, y: start + 3.3 + at * lineHeight }, { anchor: 'start' })),
-      ),
+    const texts = lines.map((part, at) =>
+      writing(part, { x, y: here + 3.3 + at * lineHeight }, { anchor: 'start' }),
     );
-    row += lines.length;
-    tallest = Math.max(tallest, row);
+    groups.push(group('note', texts));
+    rows += lines.length;
+    here += lines.length * lineHeight;
+    bottom = Math.max(bottom, here);
   }
-  return { groups, bottom: y + tallest * lineHeight };
+  return { groups, bottom };
+}
+
+/** The place itself, or the top of the next sheet where the lines would run over the fold. */
+function clearOf({ at, margin }: Fold, y: number, lines: number): number {
+  return y < at + margin && at - margin < y + lines * lineHeight ? at + margin : y;
 }
 
 /** Breaks a sentence at spaces so that no line is wider than asked. */

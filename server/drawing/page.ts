@@ -1,7 +1,7 @@
 import type { LocatedMark } from './fault-mark.ts';
 import { foot } from './foot.ts';
 import type { Laid } from './lay-out.ts';
-import { notes } from './notes.ts';
+import { heading, notes } from './notes.ts';
 import type { Group, Scene } from './scene.ts';
 
 /** Usable size of an A4 sheet lying across, and its margin, mm. */
@@ -31,20 +31,20 @@ export function sheetOfPaper(
 ): Scene {
   const { left, right, top, bottom } = laid;
   const below = foot(laid.sheet.scale, left, bottom + 4);
-  const head = notes([], about.title, left, top - 8, right - left);
+  const head = heading(about.title, left, top - 8);
+  const start = top - 8 - paper.margin;
+  const sheet = paper.height + 2 * paper.margin;
+  const sheets = Math.max(1, Math.ceil((below.bottom + paper.margin - start) / sheet));
+  const fold = { at: start + sheets * sheet, margin: paper.margin };
   const list = [
     ...about.marks.map(({ number, mark }) => ({ number, severity: mark.severity, text: mark.message })),
     ...about.missing.map((text) => ({ number: null, severity: null, text })),
   ];
-  const tail = notes(list, null, left, below.bottom + 4, right - left);
-  const width = right - left + 2 * paper.margin;
-  const start = top - 8 - paper.margin;
-  const content = tail.bottom - start + paper.margin;
-  // What does not fit one A4 sheet goes on two of them, one above the other.
-  const sheet = paper.height + 2 * paper.margin;
-  const height = content <= sheet ? sheet : Math.max(2 * sheet, content);
+  const tail = notes(list, left, below.bottom + 4, right - left, fold);
+  // What does not fit one sheet goes on to the next, printed below it.
+  const height = Math.max(sheet, tail.bottom + paper.margin - start);
   return {
-    view: [left - paper.margin, start, width, height],
-    groups: [...parts, ...laid.groups, ...below.groups, ...head.groups, ...tail.groups],
+    view: [left - paper.margin, start, right - left + 2 * paper.margin, height],
+    groups: [...parts, ...laid.groups, ...below.groups, head, ...tail.groups],
   };
 }

@@ -20,7 +20,7 @@ const gap = 2;
 const slot = 1;
 
 /** How far a text may stand from where it would like to before another row is begun, mm. */
-const farthestAside = 26;
+const farthestAside = 34;
 /** Rows beyond those that the texts need in any case. */
 const moreRows = 3;
 

@@ -10,7 +10,7 @@ export const sheetStyle = [
   '.hw-strong{font-weight:bold}',
   '.hw-fault,.hw-warning{color:#a00000}',
   '.hw-fault .hw-dimension,.hw-fault .hw-leader,.hw-warning .hw-dimension,.hw-warning .hw-leader{stroke:#a00000}',
-  '.hw-part.hw-fault .hw-outline{stroke:#a00000;stroke-width:.9}',
-  '.hw-part.hw-warning .hw-outline{stroke:#a00000;stroke-width:.7}',
+  '.hw-part.hw-fault .hw-outline{stroke:#a00000;stroke-width:.75}',
+  '.hw-part.hw-warning .hw-outline{stroke:#a00000;stroke-width:.65}',
   '.hw-size.hw-fault .hw-dimension{stroke-width:.5}',
 ].join('');
