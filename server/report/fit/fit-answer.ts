@@ -26,6 +26,9 @@ export interface FitAnswer {
   readonly sameSize: boolean;
   readonly usual: Usualness | null;
   readonly assumed: string | null;
+  /** ISO 492 class the ring limits are taken from. */
+  readonly ringClass: string;
+  /** The same with the documents it was read in: for a list of sources. */
   readonly source: string;
   readonly advice: string | null;
 }
@@ -66,6 +69,7 @@ export function fitAnswer(written: string, bearing: DecodedBearing): FitAnswer |
     sameSize: Math.abs(part.nominal - ring.nominal) <= sameSizeWithin,
     usual: usualFor(read.dimension, on),
     assumed,
+    ringClass: deviations.class,
     source: deviations.source,
     advice: on === 'outside' ? lightAlloyAdvice.text : null,
   };

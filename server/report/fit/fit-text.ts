@@ -6,7 +6,7 @@ import type { FitAnswer, FitSide } from './fit-answer.ts';
 
 /** A fit for people: both limits, what lies between them, and whether it is usual in a wheel. */
 export function fitText(bearing: DecodedBearing, answer: FitAnswer): string {
-  const { written, on, part, ring, clearance, usual, assumed, source, advice } = answer;
+  const { written, on, part, ring, clearance, usual, assumed, ringClass, advice } = answer;
   const [name, partner] = on === 'outside' ? ['seat', 'outside'] : ['axle', 'bore'];
   const lines = [
     [`${name} ${written}`, limits(part)],
@@ -15,7 +15,7 @@ export function fitText(bearing: DecodedBearing, answer: FitAnswer): string {
       ? fitLines(clearance)
       : [['difference', `${millimetres(part.nominal - ring.nominal)}: two sizes, no fit`]]),
     ...(usual && answer.sameSize ? [['in a wheel', sayUsual(usual)]] : []),
-    ['ring limits from', source],
+    ['ring limits from', `ISO 492, class ${ringClass}`],
     ...(assumed === null ? [] : [['assumed', assumed]]),
     ...(advice === null || !answer.sameSize ? [] : [['bear in mind', advice]]),
   ];
