@@ -1,5 +1,6 @@
 import { decimalComma } from './decimal-comma.ts';
 import type { Quantity, TemperatureRange } from './model.ts';
+import { nearestOf } from './nearest.ts';
 import { plainSigns } from './plain-signs.ts';
 import type { ValueProblem } from './value-problem.ts';
 
@@ -12,6 +13,8 @@ interface Units {
   readonly base: Quantity['unit'];
   /** Factor to the base unit, by the unit's spelling without blanks, dots and case. */
   readonly factors: Readonly<Record<string, number>>;
+  /** As they are best spelled. */
+  readonly spelled: readonly string[];
   readonly accepted: string;
   /** The unit a bare number most likely means. */
   readonly likely: (value: number) => string;
@@ -23,6 +26,7 @@ const quantities: Readonly<Record<QuantityKind, Units>> = {
     name: 'a force',
     base: 'N',
     factors: { n: 1, kn: 1000, dan: 10, kgf: 9.80665, kp: 9.80665, lbf: 4.4482216152605 },
+    spelled: ['N', 'kN', 'daN', 'kgf', 'lbf'],
     accepted: '5 kN, 1100 N or 110 kgf',
     likely: (value) => (value < 50 ? 'kN' : 'N'),
   },
@@ -30,6 +34,7 @@ const quantities: Readonly<Record<QuantityKind, Units>> = {
     name: 'a torque',
     base: 'N·mm',
     factors: { nm: 1000, nmm: 1, ncm: 10, kgfcm: 98.0665, kgfm: 9806.65 },
+    spelled: ['N·m', 'N·mm'],
     accepted: '12 N·m',
     likely: () => 'N·m',
   },
@@ -37,6 +42,7 @@ const quantities: Readonly<Record<QuantityKind, Units>> = {
     name: 'a mass',
     base: 'kg',
     factors: { kg: 1, g: 0.001 },
+    spelled: ['kg', 'g'],
     accepted: '445 g or 95 kg',
     likely: (value) => (value < 200 ? 'kg' : 'g'),
   },
@@ -44,13 +50,15 @@ const quantities: Readonly<Record<QuantityKind, Units>> = {
     name: 'a stress',
     base: 'MPa',
     factors: { mpa: 1, gpa: 1000, 'n/mm²': 1, 'n/mm2': 1, 'n/mm^2': 1 },
+    spelled: ['MPa', 'GPa'],
     accepted: '71 GPa or 505 MPa',
-    likely: (value) => (value < 500 && 30 < value ? 'GPa' : 'MPa'),
+    likely: (value) => (30 < value && value < 250 ? 'GPa' : 'MPa'),
   },
   rate: {
     name: 'a spring rate',
     base: 'N/mm',
     factors: { 'n/mm': 1, 'n/m': 0.001, 'kn/mm': 1000 },
+    spelled: ['N/mm'],
     accepted: '40 N/mm',
     likely: () => 'N/mm',
   },
@@ -58,6 +66,7 @@ const quantities: Readonly<Record<QuantityKind, Units>> = {
     name: 'a pressure',
     base: 'bar',
     factors: { bar: 1, kpa: 0.01, psi: 0.0689475729 },
+    spelled: ['bar', 'kPa', 'psi'],
     accepted: '4.5 bar',
     likely: () => 'bar',
   },
@@ -85,19 +94,20 @@ export function readQuantity(written: string, kind: QuantityKind): QuantityReadi
     const message = `${written.trim()} has no unit; ${units.name} is written with one, as in ${units.accepted}`;
     return { problem: { code: 'wrong-unit', message, at: whole, suggestion } };
   }
-  const factor = units.factors[unitKey(unit)];
+  const factor = factorOf(units, unit);
   if (factor === undefined) {
     const start = written.length - written.trimEnd().length + unit.length;
     const at = [Math.max(0, written.length - start), written.trimEnd().length] as const;
     const known = (Object.keys(quantities) as QuantityKind[]).find(
-      (k) => quantities[k].factors[unitKey(unit)] !== undefined,
+      (k) => factorOf(quantities[k], unit) !== undefined,
     );
     const what = known
       ? `${written.trim()} is ${quantities[known].name}; ${units.name} is wanted here`
       : `${unit} is no unit of ${units.name.replace(/^an? /, '')}; wanted is`;
-    return {
-      problem: { code: 'wrong-unit', message: `${what}${known ? ', as in' : ''} ${units.accepted}`, at },
-    };
+    const message = `${what}${known ? ', as in' : ''} ${units.accepted}`;
+    const near = known ? null : nearestOf(unit.replace(/\.$/, ''), units.spelled, 1);
+    const problem = { code: 'wrong-unit', message, at } as const;
+    return { problem: near ? { ...problem, suggestion: `${match[1]} ${near}` } : problem };
   }
   if (value < 0) {
     const message = `${written.trim()} is negative; ${units.name} is written without a sign`;
@@ -139,6 +149,9 @@ export function readTemperatureRange(
   }
   return { range: { written, lo: lo + 0, hi: hi + 0 } };
 }
+
+const factorOf = (units: Units, unit: string): number | undefined =>
+  Object.hasOwn(units.factors, unitKey(unit)) ? units.factors[unitKey(unit)] : undefined;
 
 /** `N·m`, `Nm`, `N.m`, `N m` are one unit. */
 const unitKey = (unit: string): string => unit.toLowerCase().replace(/[\s·⋅∙.*x]/g, '');

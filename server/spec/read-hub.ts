@@ -2,6 +2,8 @@ import { isSeq } from 'yaml';
 import type { BesidePart } from './beside-model.ts';
 import type { SpecDocument } from './document.ts';
 import { duplicateNames } from './duplicate-names.ts';
+import { lineOf, newlineOf } from './lines.ts';
+import { makeProblem } from './make-problem.ts';
 import type { DutyValues, Hub, HubValues, StackPart } from './model.ts';
 import { parseYaml } from './parse-yaml.ts';
 import { readBeside } from './read-beside.ts';
@@ -18,7 +20,7 @@ import {
   sectionMap,
 } from './section-reader.ts';
 import { specDocument } from './spec-document.ts';
-import { asMap } from './yaml-text.ts';
+import { asMap, isBroken, isEmpty } from './yaml-text.ts';
 
 /** Reads a hub file: what could be read, and the problems met. Never throws. */
 export function readHub(text: string): SpecDocument {
@@ -64,7 +66,22 @@ function hubOf(reader: Reader, entries: readonly Entry[], root: NonNullable<Retu
 function readStack(reader: Reader, entry: Entry): StackPart[] {
   if (!isSeq(entry.value)) listOf(reader, entry, ['stack'], '- end-cap: left');
   const items = isSeq(entry.value) ? entry.value.items : [];
+  if (items.every(isEmpty) && (isSeq(entry.value) || isEmpty(entry.value))) noParts(reader, entry);
   return items.flatMap((node, i) => readPart(reader, node, ['stack', i]) ?? []);
+}
+
+/** A stack of nothing is as good as none. */
+function noParts(reader: Reader, entry: Entry): void {
+  if (isBroken(reader.yaml, entry.keySpan)) return;
+  const { text } = reader.yaml;
+  const at = lineOf(text, entry.keySpan.end).end;
+  const changes = [{ span: { start: at, end: at }, text: `${newlineOf(text)}  - end-cap: $0` }];
+  const fixes = [{ title: 'Begin with an end cap', changes, snippet: true, preferred: true }];
+  const message = 'stack has no parts yet; it begins with the left end cap, as in - end-cap: left';
+  const data = { key: 'stack', path: ['stack'], empty: true };
+  reader.problems.push(
+    makeProblem('missing-key', message, entry.keySpan, { data, fixes: isEmpty(entry.value) ? fixes : [] }),
+  );
 }
 
 function readAllBeside(reader: Reader, entry: Entry): BesidePart[] {

@@ -19,6 +19,9 @@ const kindAliases: Readonly<Record<string, string>> = {
   gasket: 'seal',
 };
 
+const aliasOf = (word: string): string | undefined =>
+  Object.hasOwn(kindAliases, word.toLowerCase()) ? kindAliases[word.toLowerCase()] : undefined;
+
 /** The kind and the name an item of a list begins with. */
 export interface ItemHead<K extends string> {
   readonly kind: K;
@@ -116,7 +119,7 @@ export function itemHead<K extends string>(
   const group = usual.split(':')[0];
   const nothing = { kind: fallback, name: '', entry: first, guessed: true } as const;
   const nearOf = (entry: Entry): K | null =>
-    (kinds.find((k) => k === kindAliases[entry.key.toLowerCase()]) ??
+    (kinds.find((k) => k === aliasOf(entry.key)) ??
       nearestOf(entry.key.replace(/[_\s]/g, '-'), kinds)) as K | null;
   const isKey = (key: string) => kinds.some((k) => keyEntries(`${group}:${k}` as SectionId).has(key));
   const likely = entries.find((entry) => !isKey(entry.key) && nearOf(entry) !== null) ?? first;

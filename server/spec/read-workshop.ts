@@ -60,7 +60,7 @@ function readLimits(reader: Reader, entry: Entry | null): Readonly<Record<string
   return readNames(reader, entry, ['limits'], 'limits by name, such as running-gap: 0.3', (item, path) => {
     const match = /^\s*(.*?\d)\s*([^\d\s.,]*)\s*$/.exec(item.written ?? '');
     const unit = match?.[2] ?? '';
-    const factor = limitUnits[unit];
+    const factor = Object.hasOwn(limitUnits, unit) ? limitUnits[unit] : undefined;
     if (match && factor === undefined) {
       const message = `${unit} is no unit of a limit; the number alone is wanted, or one of mm, µm, MPa, N, °C, K, %`;
       reader.problems.push(

@@ -80,7 +80,7 @@ export function unknownKey(
     preferred: true,
   });
   const homes = sectionsWith(key).filter((home) => fileOf(home) === fileOf(section));
-  if (homes.length !== 0 && !(near && aliases[key]?.includes(near))) {
+  if (homes.length !== 0 && !(near && aliasesOf(key).includes(near))) {
     const here = sectionName(section);
     const message = `${key} belongs in ${homeNames(homes)}, not in ${here}; ${here} takes ${listed(keys)}`;
     reader.problems.push(makeProblem('key-out-of-place', message, keySpan, { data: { ...data, homes } }));
@@ -98,9 +98,12 @@ export function unknownKey(
   return near;
 }
 
+const aliasesOf = (word: string): readonly string[] =>
+  Object.hasOwn(aliases, word.toLowerCase()) ? (aliases[word.toLowerCase()] ?? []) : [];
+
 /** The key meant by a word: a usual other name, or the nearest spelling; `from_centre` and `fromCentre` are `from-centre`. */
 export function nearestKey(word: string, keys: readonly string[]): string | null {
-  const alias = aliases[word.toLowerCase()]?.find((key) => keys.includes(key));
+  const alias = aliasesOf(word).find((key) => keys.includes(key));
   if (alias) return alias;
   const kebab = word
     .replace(/([a-z])([A-Z])/g, '$1-$2')

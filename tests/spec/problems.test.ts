@@ -494,6 +494,23 @@ test('either side of a conflict can be kept', () => {
   ]);
 });
 
+test.each(['stack:', 'stack: []', 'stack:\n  - '])('%j has no parts yet', (stackText) => {
+  const text = `hub: Knot\nposition: rear\nwidth: 142\n${stackText}\n`;
+  const { problems } = readHub(text);
+  expect(problems.map((p) => [p.code, text.slice(p.span.start, p.span.end)])).toEqual([
+    ['missing-key', 'stack'],
+  ]);
+});
+
+test.each(['constructor', '__proto__', 'toString'])('%s is a key like any other that is not known', (key) => {
+  const text = `${plover}${key}: 1\naxle: { ${key}: 1 }\n`;
+  const { problems } = readHub(text);
+  expect(problems.map((p) => [p.code, text.slice(p.span.start, p.span.end)])).toEqual([
+    ['unknown-key', key],
+    ['unknown-key', key],
+  ]);
+});
+
 test('a duplicate points at the first', () => {
   const text = plover.replace('end-cap: right', 'end-cap: left');
   const [problem] = readHub(text).problems;

@@ -44,6 +44,14 @@ test.each([
   expect(reading).toMatchObject({ problem: { code: 'wrong-unit', suggestion } });
 });
 
+test('a unit with a letter too many is offered right', () => {
+  expect(readQuantity('95 kgs', 'mass')).toMatchObject({
+    problem: { code: 'wrong-unit', suggestion: '95 kg' },
+  });
+  expect(readQuantity('5 kNs', 'force')).toMatchObject({ problem: { suggestion: '5 kN' } });
+  expect(readQuantity('5 constructor', 'force')).toMatchObject({ problem: { code: 'wrong-unit' } });
+});
+
 test('a unit of something else is named', () => {
   expect(readQuantity('12 N·m', 'force')).toMatchObject({
     problem: {

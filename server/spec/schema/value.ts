@@ -90,7 +90,8 @@ export function choice<const C extends string>(
   const read = (written: string): Reading<C> => {
     const text = written.trim();
     if ((choices as readonly string[]).includes(text)) return { value: text as C };
-    const near = alias[text.toLowerCase()] ?? nearestOf(text, choices);
+    const word = text.toLowerCase();
+    const near = (Object.hasOwn(alias, word) ? alias[word] : undefined) ?? nearestOf(text, choices);
     const listed = choices.length <= 8 ? `: ${choices.join(', ')}` : '';
     const message = `${text === '' ? 'nothing' : text} is not one of the values of ${title}${listed}${near ? `; nearest is ${near}` : ''}`;
     const problem = { code: 'value-not-understood', message, at: [0, written.length] } as const;
