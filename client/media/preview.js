@@ -28,7 +28,7 @@
       showDrawing(answer);
       showLoops(answer.loops);
       showList('open', 'unchecked', answer.unchecked, ({ what, missing, range }) =>
-        place(`${what}: ${missing} is not written`, range),
+        place(`${what} — ${missing} is not written`, range),
       );
       showList('taken', 'assumed', answer.assumed, (text) => text);
       at('title').textContent = answer.title;
@@ -42,8 +42,11 @@
       : '';
     document.body.classList.toggle('stale', stale);
     showList('found', 'findings', answer.findings, ({ gravity, message, range }) => {
-      const item = place(`${gravity}: ${message}`, range);
-      item.classList.add(gravity);
+      const item = place(message, range);
+      const word = document.createElement('strong');
+      word.className = gravity;
+      word.textContent = `${gravity} `;
+      item.prepend(word);
       return item;
     });
   }

@@ -3,6 +3,7 @@ import { sectionKeys } from '../spec/schema/catalogue.ts';
 import { namesOf } from '../spec/schema/child-section.ts';
 import type { KeyInfo, ValueType } from '../spec/schema/key-info.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
+import { nextPartSuggestions } from './complete-kinds.ts';
 import { literal, type Suggestion } from './completion-item.ts';
 
 /** The keys a section does not have yet, the required ones first; names and addresses where those are keys. */
@@ -16,12 +17,17 @@ export function keySuggestions(snapshot: Snapshot, cursor: Cursor): readonly Sug
     cursor.path.at(-2) === 'add' ? sectionKeys('added').filter(({ key }) => !present.includes(key)) : [];
   const required = missing.filter((info) => info.required);
   const optional = missing.filter((info) => !info.required);
-  return [...required, ...optional, ...added].map((info, index) => keySuggestion(cursor, info, index === 0));
+  const keys = (infos: readonly KeyInfo[]): readonly Suggestion[] =>
+    infos.map((info) => keySuggestion(cursor, info));
+  const [next, ...otherParts] = nextPartSuggestions(snapshot, cursor);
+  return [...keys(required), ...(next ? [next] : []), ...keys([...optional, ...added]), ...otherParts].map(
+    (suggestion, index) => (index === 0 && required.length > 0 ? { ...suggestion, usual: true } : suggestion),
+  );
 }
 
-function keySuggestion(cursor: Cursor, info: KeyInfo, first: boolean): Suggestion {
+function keySuggestion(cursor: Cursor, info: KeyInfo): Suggestion {
   const detail = [typeWords[info.type] ?? '', info.required ? 'required' : ''].filter(Boolean).join(', ');
-  const base = { documentation: info.description, detail, usual: first && info.required };
+  const base = { documentation: info.description, detail };
   if (opensBlock(info)) return { ...opening(cursor, info.key, 'key', info), ...base };
   return { label: info.key, text: `${info.key}: $0`, kind: 'key', more: true, ...base };
 }

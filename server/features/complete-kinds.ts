@@ -32,10 +32,31 @@ function item(cursor: Cursor, kind: keyof typeof kindWords, name: string, key: s
     documentation: kindWords[kind],
     more: true,
   } as const;
-  if (cursor.flow) return { ...base, text: `${kind}: \${1:${name}}, ${key}: $0` };
+  if (cursor.flow) return { ...base, text: `${kind}: ${name}, ${key}: $0` };
   const dash = cursor.dash ? '' : '- ';
   const indent = cursor.indent + ' '.repeat(dash.length);
-  return { ...base, text: `${dash}${kind}: \${1:${name}}\n${indent}${key}: $0` };
+  return { ...base, text: `${dash}${kind}: ${name}\n${indent}${key}: $0` };
+}
+
+/**
+ * On an empty line inside a part: the part that comes next, in place of the line's indentation, which the editor
+ * has given it as one more key of the part before.
+ */
+export function nextPartSuggestions(snapshot: Snapshot, cursor: Cursor): readonly Suggestion[] {
+  const { text } = snapshot.document;
+  const { start, end } = cursor.replace;
+  const lineStart = Math.max(text.lastIndexOf('\n', start - 1), text.lastIndexOf('\r', start - 1)) + 1;
+  const inPart = cursor.path[0] === 'stack' && cursor.path.length === 2 && !cursor.flow;
+  const dash = [...text.slice(0, lineStart).matchAll(/^([ ]*)-[ ]/gm)].at(-1)?.[1];
+  if (!inPart || dash === undefined || text.slice(lineStart, start).trim() !== '') return [];
+  const asItem = { ...cursor, section: 'stack', path: ['stack'], dash: false, indent: dash } as const;
+  return kindSuggestions(snapshot, asItem).map(({ usual: _, ...suggestion }) => ({
+    ...suggestion,
+    label: `- ${suggestion.label}`,
+    text: `${dash}${suggestion.text}`,
+    filter: `${suggestion.label} - ${suggestion.label}`,
+    replace: { start: lineStart, end },
+  }));
 }
 
 /** The parts that stand above the cursor. */

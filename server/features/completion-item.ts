@@ -24,6 +24,8 @@ export interface Suggestion {
   readonly usual?: boolean;
   /** The value comes next: the list opens again. */
   readonly more?: boolean;
+  /** What it replaces, where that is not the word at the cursor. */
+  readonly replace?: Span;
 }
 
 export interface ItemOptions {
@@ -50,7 +52,7 @@ export function completionItems(
 ): CompletionItem[] {
   const range = positions.range(replace);
   return suggestions.map((suggestion, index) => {
-    const { label, text, kind, detail, documentation, filter, usual, more } = suggestion;
+    const { label, text, kind, detail, documentation, filter, usual, more, replace: own } = suggestion;
     const snippet = options.snippets && /(?<!\\)\$/.test(text);
     return {
       label,
@@ -63,7 +65,10 @@ export function completionItems(
       insertTextFormat: snippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
       // Lines carry their own indentation.
       insertTextMode: InsertTextMode.asIs,
-      textEdit: { range, newText: snippet ? text : withoutStops(text) },
+      textEdit: {
+        range: own ? positions.range(own) : range,
+        newText: snippet ? text : withoutStops(text),
+      },
       ...(more && options.suggestAgain
         ? { command: { title: 'Suggest', command: 'editor.action.triggerSuggest' } }
         : {}),

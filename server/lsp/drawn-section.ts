@@ -18,7 +18,10 @@ export function drawnSection(snapshot: Snapshot, wanted: string | null): Section
   const positions = positionsOf(document);
   const range = (path: SpecPath): Stretch => positions.range(document.span(path));
   const title = document.hub?.values.hub?.value || nameOf(file);
-  const findings = snapshot.findings.findings.filter((finding) => concerns(finding, shown));
+  const here = snapshot.findings.findings.filter((finding) => concerns(finding, shown));
+  // What is wrong with the hub comes before what is wrong with the text; only the former is drawn.
+  const faults = here.filter(({ group }) => group !== 'text');
+  const findings = [...faults, ...here.filter(({ group }) => group === 'text')];
   const common = {
     title,
     variant: shown?.name ?? null,
@@ -37,7 +40,7 @@ export function drawnSection(snapshot: Snapshot, wanted: string | null): Section
   const { svg, description, missing } = drawSection(
     shown,
     // The drawing numbers its marks as the list of findings is numbered.
-    findings.map(({ path, severity, message, code }) => ({ path, severity, message, code })),
+    faults.map(({ path, severity, message, code }) => ({ path, severity, message, code })),
     { standalone: false, ...(written && written !== shown ? { asWritten: written } : {}) },
   );
   return {

@@ -33,14 +33,14 @@ test('a first hub is written from suggestions alone and checks clean', () => {
     ['spacer', '62.06 ±0.01'],
     ['bearing', '6803-2RS'],
   ] as const) {
-    hub.type('\n  ');
-    // The kind that usually comes next is the first.
-    expect(hub.offered()[0]?.label).toBe(kind);
-    hub.take(kind);
+    hub.enter();
+    // The part that usually comes next is the first, although the editor has indented the line as a key.
+    expect(hub.offered()[0]?.label).toBe(`- ${kind}`);
+    hub.take(`- ${kind}`);
     hub.take(value);
   }
-  hub.type('\n  - ');
-  hub.take('end-cap');
+  hub.enter();
+  hub.take('- end-cap');
   // 100 − 14.03 − 2 × 4.94 − 62.06 = 14.03: the last length is worked out.
   expect(hub.offered()[0]).toMatchObject({ label: '14.03 ±0.02', preselect: true });
   hub.take('14.03 ±0.02');
@@ -59,6 +59,13 @@ stack:
   - end-cap: right
     length: 14.03 ±0.02`);
   expect(findingsOf(hub.text())).toEqual([]);
+});
+
+test('typed with its dash, a part is offered just the same', () => {
+  const hub = writer('stack:\n  - end-cap: left\n    length: 14.03 ±0.02\n  - ');
+  expect(hub.offered()[0]?.label).toBe('bearing');
+  hub.take('bearing');
+  expect(hub.text().split('\n').slice(3)).toEqual(['  - bearing: left', '    code: ']);
 });
 
 test.each(['front', 'rear'])('the skeleton of a %s hub checks clean as it stands', (position) => {
