@@ -178,7 +178,10 @@ function throughBore(
     filled.housing.values.through ??
     seats.find(({ filled: seat }) => seat.seat.values['shoulder-bore'])?.filled.seat.values['shoulder-bore'];
   if (written) return { diameter: written.value.nominal, guessed: false };
-  if (seats.length === 0) return { diameter: outside - 6, guessed: true };
+  if (seats.length === 0) {
+    say(`bore through the ${filled.housing.name} is drawn ⌀${plain(outside - 6)}: it is not written`);
+    return { diameter: outside - 6, guessed: true };
+  }
   const smallest = Math.min(...seats.map(({ bore }) => bore));
   const shoulders = seats.filter(({ filled: seat }) => seat.stop === 'shoulder');
   if (shoulders.length === 0) return { diameter: smallest, guessed: true };

@@ -4,11 +4,11 @@ import { length, plain } from '../engine/base/figures.ts';
 
 type Written = NonNullable<LinePart['part']['values']['length']>['value'];
 
-/** A written dimension as a drawing prints it: `62.06 ±0.01`, `26 N7`, with a reading behind it. */
+/** A written dimension as a drawing prints it: `62.06 ±0.01`, `26 N7`, a reading behind it in brackets. */
 export function dimensionText(dimension: Written): string {
   const { tolerance, measured, drawn } = dimension;
   const nominal = plain(dimension.nominal);
-  const reading = measured ? `${plain(measured.value)} measured` : null;
+  const reading = measured ? `[${plain(measured.value)}]` : null;
   if (!drawn && reading) return reading;
   const own =
     tolerance.kind === 'class'
@@ -16,7 +16,7 @@ export function dimensionText(dimension: Written): string {
       : tolerance.kind === 'limits'
         ? limitsText({ nominal: dimension.nominal, lower: tolerance.lower, upper: tolerance.upper })
         : nominal;
-  return reading ? `${own}, ${reading}` : own;
+  return reading ? `${own} ${reading}` : own;
 }
 
 /** `⌀26 N7` */

@@ -64,7 +64,9 @@ function farEdges(part: SectionPart, all: readonly SectionPart[], sheet: Sheet):
   const places = [part.steps[0]?.left, ...steps.map(({ right }) => right)];
   return places.flatMap((at, index): readonly Shape[] => {
     if (at === undefined) return [];
-    const radius = Math.max(steps[index - 1]?.inside ?? 0, steps[index]?.inside ?? 0) / 2;
+    const [before, after] = [steps[index - 1], steps[index]];
+    if (before && after && before.inside === after.inside) return [];
+    const radius = Math.max(before?.inside ?? 0, after?.inside ?? 0) / 2;
     if (radius === 0) return [];
     const hidden = all.some(
       (other) =>

@@ -4,7 +4,7 @@ import { describeSection } from './describe-section.ts';
 import { drawPart } from './draw-part.ts';
 import { type FaultMark, type LocatedMark, locateMarks, marksAt, stateOf } from './fault-mark.ts';
 import { layOut } from './lay-out.ts';
-import { bare, headAndFoot, paper, sheetOfPaper } from './page.ts';
+import { bare, headAndFoot, listsHeight, paper, sheetOfPaper } from './page.ts';
 import { isThin } from './parts/thin-ring.ts';
 import { type Group, group, type Scene } from './scene.ts';
 import type { Sheet } from './sheet.ts';
@@ -42,7 +42,9 @@ export function drawSection(
 ): SectionDrawing {
   const cut = section(variant.assembly, options.asWritten?.assembly);
   const marks = locateMarks(faults, variant, cut);
-  const room = { width: options.width ?? paper.width, height: paper.height - headAndFoot };
+  const width = options.width ?? paper.width;
+  const lists = options.standalone ? listsHeight(marks, cut.assumed, width) : 0;
+  const room = { width, height: paper.height - headAndFoot, lists };
   const laid = layOut(variant, cut, marks, room);
   const { scale } = laid.sheet;
   const title = titleOf(variant);

@@ -11,7 +11,7 @@ export function foot(
   const length = scale <= 0.5 ? 50 : 10;
   const end = left + length * scale;
   const ticks = [0, 0.5, 1].map((share) => left + length * scale * share);
-  const text = `${length} mm · scale ${sayScale(scale)}, along and across · lengths in mm · left is the non-drive side · dashed edges are assumed`;
+  const text = `${length} mm · scale ${sayScale(scale)}, along and across · lengths in mm · left is the non-drive side · dashed: assumed · [ ]: as measured`;
   const shapes: Shape[] = [
     line('outline', [
       { x: left, y: y + 2 },

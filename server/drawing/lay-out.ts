@@ -18,27 +18,32 @@ export interface Laid {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
-  /** Where the dimensions end and what is enlarged begins, mm. */
-  readonly lengthsEnd: number;
 }
 
-/** The largest scale at which the section with its dimensions and names fits the room, laid out at it. */
+/**
+ * The largest scale at which the section with its dimensions and names fits the room, laid out at it. It is
+ * made smaller to leave `lists` mm for the lists under it, but not below 1.5:1: then they go on a second sheet.
+ */
 export function layOut(
   variant: VariantAnalysis,
   section: Section,
   marks: readonly LocatedMark[],
-  room: { readonly width: number; readonly height: number },
+  room: { readonly width: number; readonly height: number; readonly lists: number },
 ): Laid {
   const size = extent(section);
   // A drawing too small to read is worse than one on a second sheet.
-  const heights = [room.height, room.height * 2];
-  for (const [tries, height] of heights.entries()) {
+  const tries = [
+    { height: room.height - room.lists, least: 1.5 },
+    { height: room.height, least: 1 },
+    { height: room.height * 2, least: 0 },
+  ];
+  for (const { height, least } of tries) {
     for (const scale of scales) {
-      if (tries === 0 && scale < 1) continue;
+      if (scale < least) continue;
       // Not worth laying out what cannot fit.
       if (room.width < (size.last - size.first) * scale || height < size.diameter * scale) continue;
       const laid = layOutAt(scale, variant, section, marks, room.width);
-      if (laid.right - laid.left <= room.width + 0.01 && laid.lengthsEnd - laid.top <= height) return laid;
+      if (laid.right - laid.left <= room.width + 0.01 && laid.bottom - laid.top <= height) return laid;
     }
   }
   const fallback = scales.find(
@@ -104,6 +109,5 @@ function layOutAt(
     right,
     top: labels.top,
     bottom: enlarged.bottom,
-    lengthsEnd: lengths.bottom,
   };
 }

@@ -142,7 +142,7 @@ function deltaText(housing: string, variant: VariantAnalysis): string | null {
   const say = (value: number): string =>
     `${0 < Math.round(value * 1000) ? '+' : ''}${micrometres(value).replace('-', '−')}`;
   const mean = Math.abs(drawn.mean - drawn.nominal) < 0.0005 ? '' : `, ${say(drawn.mean)} on average`;
-  const built = pair.built ? `; as measured ${say(pair.built.mean)}` : '';
+  const built = pair.built ? ` [${say(pair.built.mean)}]` : '';
   return `δ = P − S = ${say(drawn.nominal)}${mean}${built}`;
 }
 
@@ -172,7 +172,7 @@ function width(variant: VariantAnalysis, section: Section, sayWanted: boolean): 
       ? lengthText(drawn.nominal)
       : `${lengthText(drawn.nominal)}, on average ${lengthText(drawn.mean)}`
     : 'not all lengths written';
-  const measured = built ? `, as measured ${lengthText(built.mean)}` : '';
+  const measured = built ? ` [${lengthText(built.mean)}]` : '';
   const wanted = sayWanted && loop.wanted ? `; wanted ${wantedText(loop.wanted)}` : '';
   return {
     id: 'width',

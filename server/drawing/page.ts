@@ -1,7 +1,7 @@
 import type { LocatedMark } from './fault-mark.ts';
 import { foot } from './foot.ts';
 import type { Laid } from './lay-out.ts';
-import { heading, notes } from './notes.ts';
+import { heading, type Note, notes } from './notes.ts';
 import type { Group, Scene } from './scene.ts';
 
 /** Usable size of an A4 sheet lying across, and its margin, mm. */
@@ -36,15 +36,28 @@ export function sheetOfPaper(
   const sheet = paper.height + 2 * paper.margin;
   const sheets = Math.max(1, Math.ceil((below.bottom + paper.margin - start) / sheet));
   const fold = { at: start + sheets * sheet, margin: paper.margin };
-  const list = [
-    ...about.marks.map(({ number, mark }) => ({ number, severity: mark.severity, text: mark.message })),
-    ...about.missing.map((text) => ({ number: null, severity: null, text })),
-  ];
-  const tail = notes(list, left, below.bottom + 4, right - left, fold);
+  const tail = notes(listOf(about.marks, about.missing), left, below.bottom + 4, right - left, fold);
   // What does not fit one sheet goes on to the next, printed below it.
   const height = Math.max(sheet, tail.bottom + paper.margin - start);
   return {
     view: [left - paper.margin, start, right - left + 2 * paper.margin, height],
     groups: [...parts, ...laid.groups, ...below.groups, head, ...tail.groups],
   };
+}
+
+/** How high the lists under a drawing come out, mm. */
+export function listsHeight(
+  marks: readonly LocatedMark[],
+  missing: readonly string[],
+  width: number,
+): number {
+  const nowhere = { at: Number.POSITIVE_INFINITY, margin: 0 };
+  return notes(listOf(marks, missing), 0, 0, width, nowhere).bottom + 4;
+}
+
+function listOf(marks: readonly LocatedMark[], missing: readonly string[]): readonly Note[] {
+  return [
+    ...marks.map(({ number, mark }) => ({ number, severity: mark.severity, text: mark.message })),
+    ...missing.map((text) => ({ number: null, severity: null, text })),
+  ];
 }

@@ -16,7 +16,7 @@ export interface PlacedInRow {
 }
 
 /** Room between neighbours of a row, and the slot a leader needs, mm. */
-const gap = 2;
+const gap = 2.5;
 const slot = 1;
 
 /** How far a text may stand from where it would like to before another row is begun, mm. */
