@@ -1,6 +1,7 @@
 import { bearingNotDecoded } from './bearing/bearing-not-decoded.ts';
 import { bearingUnsized } from './bearing/bearing-unsized.ts';
 import { codeAndSizeDisagree } from './bearing/code-and-size-disagree.ts';
+import { codeMisread } from './bearing/code-misread.ts';
 import { codeObsolete } from './bearing/code-obsolete.ts';
 import { fullComplementInWater } from './bearing/full-complement-in-water.ts';
 import { houseCodeUnknown } from './bearing/house-code-unknown.ts';
@@ -70,8 +71,46 @@ import { variantBreaksWidth } from './variant/variant-breaks-width.ts';
 import { variantChangesNothing } from './variant/variant-changes-nothing.ts';
 import { variantPartMissing } from './variant/variant-part-missing.ts';
 
-/** Every check there is, by group. A line here is all it takes to register one. */
+/**
+ * Every check there is, by group. A line here is all it takes to register one. Of two findings that doubt each
+ * other's value the earlier check is heard, so what reads a value comes before what compares it.
+ */
 export const checks: readonly Check[] = [
+  allowUnused,
+  allowWithoutReason,
+  anchorNotRead,
+  conflictMarkers,
+  decimalComma,
+  dimensionNotUnderstood,
+  duplicateKey,
+  duplicateName,
+  emptyFile,
+  fileTooLarge,
+  keyOutOfPlace,
+  missingKey,
+  moreThanOneDocument,
+  tabIndentation,
+  unknownKey,
+  unknownKind,
+  valueNotUnderstood,
+  wrongUnit,
+  yamlSyntax,
+  bearingNotDecoded,
+  bearingUnsized,
+  codeAndSizeDisagree,
+  codeMisread,
+  codeObsolete,
+  fullComplementInWater,
+  houseCodeUnknown,
+  shieldInWater,
+  sizesDiffer,
+  suffixAmbiguous,
+  circularReference,
+  fileNotFound,
+  nameNotFound,
+  outsideWorkspace,
+  variantNotFound,
+  wrongKindOfFile,
   bearingWithoutSeat,
   gapClosed,
   partOutOfOrder,
@@ -79,8 +118,8 @@ export const checks: readonly Check[] = [
   spacerOffAxle,
   spacerRubs,
   symmetricPartsDiffer,
-  widthOff,
   widthCorner,
+  widthOff,
   filletTooLarge,
   fitUnusual,
   housingLengthOff,
@@ -105,41 +144,7 @@ export const checks: readonly Check[] = [
   freehubGapOff,
   freehubRubs,
   retainingRingForgotten,
-  allowUnused,
-  allowWithoutReason,
-  anchorNotRead,
-  conflictMarkers,
-  decimalComma,
-  dimensionNotUnderstood,
-  duplicateKey,
-  duplicateName,
-  emptyFile,
-  fileTooLarge,
-  keyOutOfPlace,
-  missingKey,
-  moreThanOneDocument,
-  tabIndentation,
-  unknownKey,
-  unknownKind,
-  valueNotUnderstood,
-  wrongUnit,
-  yamlSyntax,
-  bearingNotDecoded,
-  bearingUnsized,
-  codeAndSizeDisagree,
-  codeObsolete,
-  fullComplementInWater,
-  houseCodeUnknown,
-  shieldInWater,
-  sizesDiffer,
-  suffixAmbiguous,
   variantBreaksWidth,
   variantChangesNothing,
   variantPartMissing,
-  circularReference,
-  fileNotFound,
-  nameNotFound,
-  outsideWorkspace,
-  variantNotFound,
-  wrongKindOfFile,
 ];

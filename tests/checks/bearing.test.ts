@@ -86,12 +86,15 @@ test('a bearing whose code cannot be read yet is not said to have none', () => {
 test('what rests on a doubtful size waits until the doubt is settled', () => {
   const doubtful = pageHub([left, `${left}\n    size: 17x30x7`]);
   expect(codesIn(doubtful)).toEqual(['code-and-size-disagree']);
+  const allow = (code: string): string => `    # allow ${code} because it was measured twice\n`;
+  const once = pageHub([left, `${left}\n${allow('code-and-size-disagree')}    size: 17x30x7`]);
+  expect(codesIn(once)).toEqual(['sizes-differ']);
   // 30 mm does not go into a bore of 26, and 2 mm more of ring make the stack 2 mm longer: both were waiting.
-  const allowed = pageHub([
+  const twice = pageHub([
     left,
-    `${left}\n    # allow code-and-size-disagree because it was measured\n    size: 17x30x7`,
+    `${left}\n${allow('code-and-size-disagree')}${allow('sizes-differ')}    size: 17x30x7`,
   ]);
-  expect(codesIn(allowed)).toEqual(expect.arrayContaining(['seat-bore-off', 'width-off']));
+  expect(codesIn(twice)).toEqual(expect.arrayContaining(['seat-bore-off', 'width-off']));
 });
 
 test('the code changes to that of the size, suffixes kept, when the size is what fits', () => {
@@ -173,4 +176,29 @@ test('without seats, codes left and right that are one slip apart are told', () 
   expect(afterFix(four('6903-2RS'), 'sizes-differ').codes).toEqual([]);
   // Nobody types 608 for 6803.
   expect(codesIn(four('608-2RS'))).not.toContain('sizes-differ');
+});
+
+test('a code one slip from the one that fits is the only finding', () => {
+  // ISO 15: 6903 is 17 × 30 × 7, 6803 is 17 × 26 × 5; seat and axle are made for 26 and 17.
+  expect(codesIn(pageHub([left, 'code: 6903-2RS']))).toEqual(['code-misread']);
+  expect(codesIn(pageHub([left, 'code: 6903-2RS'], [left, 'code: 6903-2RS']))).toEqual([
+    'code-misread',
+    'code-misread',
+  ]);
+  const long = afterFix(pageHub([left, 'code: 61903-2RS C3']), 'code-misread');
+  expect(long.text).toContain('code: 61803-2RS C3\n');
+  expect(long.codes).toEqual([]);
+});
+
+test('of two bearings in seats that are alike, the one that does not fit is told, and nothing that rests on it', () => {
+  // ISO 15: 698 is 8 × 19 × 6.
+  const text = pageHub([left, 'code: 698-2RS']);
+  expect(codesIn(text)).toEqual(['sizes-differ']);
+  expect(afterFix(text, 'sizes-differ').codes).toEqual([]);
+});
+
+test('a shell drawn for other bearings than both codes is the business of seats and axle', () => {
+  const text = pageHub([left, 'code: 6004-2RS'], [left, 'code: 6004-2RS']);
+  expect(codesIn(text)).toEqual(expect.arrayContaining(['seat-bore-off', 'journal-off']));
+  expect(codesIn(text)).not.toContain('code-misread');
 });

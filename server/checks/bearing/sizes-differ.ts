@@ -8,7 +8,7 @@ import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { pageHub } from '../page-hub.ts';
 import { copyCode, type Known } from './copy-code.ts';
-import { ownCode, saySize } from './fitting.ts';
+import { saySize } from './fitting.ts';
 import { oneSlipApart } from './one-slip-apart.ts';
 
 /** Two seats are alike, and the bearings in them are of two sizes. */
@@ -43,21 +43,24 @@ function* differing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
     if (apart.length === 0) continue;
     const [kept, suspect] = worse(one) < worse(other) ? [one, other] : [other, one];
     const [keep, change] = worse(one) === worse(other) ? [one, other] : [kept, suspect];
-    const code = ownCode(change.stacked);
+    const sure = clearly(keep, change);
+    // Two outsides in one bore: the seats say so themselves, unless one of the two plainly belongs.
+    if (one.bearing.outside !== other.bearing.outside && !sure) continue;
+    const place = change.stacked.from;
     yield {
-      path: code?.path ?? change.stacked.from,
+      path: place,
       message: `${name(change)}, ${name(keep)}: ${apart.join(' and ')} differ in two seats that are alike — make them one size, or draw the seats for two`,
       related: [
         { path: keep.stacked.from, message: name(keep) },
         ...[change, keep].flatMap(({ seat }) => seatPlace(seat)),
       ],
-      severity: clearly(keep, change) ? 'error' : 'warning',
-      doubts: [code?.path ?? change.stacked.from],
+      severity: sure ? 'error' : 'warning',
+      doubts: [place],
       data: {
         bearings: [change, keep].map(({ stacked, bearing }) => [stacked.address, saySize(bearing)]),
         apart,
       },
-      fixes: [...copyCode(analysis, keep, change, true), ...copyCode(analysis, change, keep, false)],
+      fixes: [...copyCode(analysis, keep, change, sure), ...copyCode(analysis, change, keep, false)],
     };
   }
 }
@@ -71,12 +74,11 @@ function single(seat: FilledSeat): Seated | null {
   return stacked?.bearing ? { seat, stacked, bearing: stacked.bearing } : null;
 }
 
-/** Seats are alike when bore and depth agree as far as both are written; outsides that differ are the seat's business. */
+/** Seats are alike when bore and depth agree as far as both are written. */
 function alike(a: Seated, b: Seated): boolean {
   const { bore: boreA, depth: depthA } = a.seat.seat.values;
   const { bore: boreB, depth: depthB } = b.seat.seat.values;
-  if (!boreA || !boreB || 0.1 < apartBy(boreA, boreB) || a.bearing.outside !== b.bearing.outside)
-    return false;
+  if (!boreA || !boreB || 0.1 < apartBy(boreA, boreB)) return false;
   return !depthA || !depthB || apartBy(depthA, depthB) <= 0.25;
 }
 
@@ -84,21 +86,20 @@ const apartBy = (a: Placed<Dimension>, b: Placed<Dimension>): number =>
   Math.abs(a.value.nominal - b.value.nominal);
 
 function differences(a: DecodedBearing, b: DecodedBearing): readonly string[] {
-  const words = a.bore === b.bore ? [] : [`bores ${plain(a.bore)} and ${plain(b.bore)}`];
-  return a.width === b.width ? words : [...words, `widths ${plain(a.width)} and ${plain(b.width)}`];
+  return (['bore', 'outside', 'width'] as const).flatMap((key) =>
+    a[key] === b[key] ? [] : [`${key}s ${plain(a[key])} and ${plain(b[key])}`],
+  );
 }
 
-/** How far the width is from the depth of the seat, mm. */
+/** How far the ring is from what its seat is drawn for, mm: the larger of width against depth and outside against bore. */
 function worse({ seat, bearing }: Seated): number {
-  const depth = seat.seat.values.depth?.value.nominal;
-  return depth === undefined ? 0 : Math.abs(depth - bearing.width);
+  const { bore, depth } = seat.seat.values;
+  const [deep, wide] = [depth?.value.nominal ?? bearing.width, bore?.value.nominal ?? bearing.outside];
+  return Math.max(Math.abs(deep - bearing.width), Math.abs(wide - bearing.outside));
 }
 
 /** Whether the seats are drawn for one of the two and not for the other. */
-function clearly(keep: Seated, change: Seated): boolean {
-  const depth = change.seat.seat.values.depth;
-  return depth !== undefined && worse(keep) <= 0.5 && 0.5 < worse(change);
-}
+const clearly = (keep: Seated, change: Seated): boolean => worse(keep) <= 0.5 && 0.5 < worse(change);
 
 const name = ({ stacked, bearing }: Seated): string => `${stacked.address} is ${saySize(bearing)}`;
 
