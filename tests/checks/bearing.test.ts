@@ -50,6 +50,9 @@ test('a code that names no bearing beside a size is told and no more: the size i
   const text = pageHub([left, 'code: QX-4\n    size: 17x26x5']);
   expect(finding(text, 'bearing-not-decoded').severity).toBe('information');
   expect(codesIn(text)).toEqual(['bearing-not-decoded']);
+  // Digits that name no bearing are a slip all the same.
+  const digits = pageHub([left, 'code: 6893-2RS\n    size: 17x26x5']);
+  expect(finding(digits, 'bearing-not-decoded').severity).toBe('warning');
 });
 
 test('a size written as a code becomes a size', () => {

@@ -45,7 +45,8 @@ function* undecoded(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
       : 'check the engraving, or write its size';
     yield {
       path: code.path,
-      severity: size ? 'information' : 'error',
+      // Beside a size, digits that are no bearing are still a slip; letters may be a maker's own code.
+      severity: size ? (isNumber(failure) ? 'warning' : 'information') : 'error',
       message: `${failure.error.replace(/\.$/, '')}${told} — ${todo}`,
       related: relatedSurroundings(around),
       data: { code: code.value, at: failure.at, didYouMean: choices.map((choice) => choice.code) },
@@ -56,6 +57,8 @@ function* undecoded(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
     };
   }
 }
+
+const isNumber = ({ code, at }: NotDecoded): boolean => /\d{3}/.test(code.slice(...at));
 
 const isSize = (code: string): boolean => /^\s*[\d.]+\s*[x×*]\s*[\d.]+\s*[x×*]\s*[\d.]+\s*$/i.test(code);
 
@@ -98,9 +101,8 @@ function choicesFor(
   if (sized.some(({ fitting }) => fitting !== false)) {
     return sized.sort((a, b) => Number(b.fitting === true) - Number(a.fitting === true));
   }
-  const isNumber = /\d{3}/.test(failure.code.slice(...failure.at));
   // Nothing of the code can be read: a hub bearing is then sealed on both sides (common practice).
-  const suffix = isNumber ? failure.code.slice(failure.at[1]) : '-2RS';
+  const suffix = isNumber(failure) ? failure.code.slice(failure.at[1]) : '-2RS';
   const fitting = codesThatFit(around)
     .slice(0, 2)
     .map((other) => ({
