@@ -59,6 +59,7 @@ import { duplicateName } from './text/duplicate-name.ts';
 import { emptyFile } from './text/empty-file.ts';
 import { fileTooLarge } from './text/file-too-large.ts';
 import { keyOutOfPlace } from './text/key-out-of-place.ts';
+import { limitUnknown } from './text/limit-unknown.ts';
 import { missingKey } from './text/missing-key.ts';
 import { moreThanOneDocument } from './text/more-than-one-document.ts';
 import { tabIndentation } from './text/tab-indentation.ts';
@@ -87,6 +88,7 @@ export const checks: readonly Check[] = [
   emptyFile,
   fileTooLarge,
   keyOutOfPlace,
+  limitUnknown,
   missingKey,
   moreThanOneDocument,
   tabIndentation,

@@ -6,14 +6,19 @@ import { importsOf, sourceFiles, sourceText } from './source-files.ts';
  * Who may import whom. The longest row that begins a file's folder holds for it; a folder is always allowed
  * itself. Anything that is not listed is not allowed, and a folder without a row fails.
  */
-const rows: Readonly<Record<string, { readonly folders: readonly string[]; readonly packages: readonly string[] }>> = {
+const rows: Readonly<
+  Record<string, { readonly folders: readonly string[]; readonly packages: readonly string[] }>
+> = {
   'server/engine/base': { folders: [], packages: [] },
   'server/engine/tables': { folders: ['server/engine/base'], packages: [] },
   'server/engine/bearings': { folders: ['server/engine/base', 'server/engine/tables'], packages: [] },
   'server/engine/fits': { folders: ['server/engine/base', 'server/engine/tables'], packages: [] },
   'server/engine/stack': { folders: ['server/engine/base', 'server/engine/tables'], packages: [] },
   'server/engine/contact': { folders: ['server/engine/base', 'server/engine/tables'], packages: [] },
-  'server/engine/seats': { folders: ['server/engine/base', 'server/engine/tables', 'server/engine/fits'], packages: [] },
+  'server/engine/seats': {
+    folders: ['server/engine/base', 'server/engine/tables', 'server/engine/fits'],
+    packages: [],
+  },
   'server/engine/play': {
     folders: ['server/engine/base', 'server/engine/tables', 'server/engine/contact'],
     packages: [],
@@ -85,7 +90,10 @@ const rows: Readonly<Record<string, { readonly folders: readonly string[]; reado
     ],
     packages: ['vscode-languageserver/node', 'node:'],
   },
-  'server/browser': { folders: ['server/lsp', 'server/protocol'], packages: ['vscode-languageserver/browser'] },
+  'server/browser': {
+    folders: ['server/lsp', 'server/protocol'],
+    packages: ['vscode-languageserver/browser'],
+  },
   client: { folders: ['server/protocol'], packages: ['vscode', 'vscode-languageclient', 'node:'] },
 };
 

@@ -21,8 +21,10 @@ test('files are named in kebab-case and say what is in them', () => {
 });
 
 test('the engine has no clock, no chance, no waiting and no exceptions', () => {
-  const forbidden = /\bMath\.random\b|\bDate\b|\basync\b|\bawait\b|\bthrow\b|\bconsole\b|\bsetTimeout\b|\bprocess\b/;
-  const code = (path: string) => sourceText(path).replace(/\/\*[\s\S]*?\*\/|\/\/[^\n]*|'[^'\n]*'|`[^`]*`/g, '');
+  const forbidden =
+    /\bMath\.random\b|\bDate\b|\basync\b|\bawait\b|\bthrow\b|\bconsole\b|\bsetTimeout\b|\bprocess\b/;
+  const code = (path: string) =>
+    sourceText(path).replace(/\/\*[\s\S]*?\*\/|\/\/[^\n]*|'[^'\n]*'|`[^`]*`/g, '');
   const engine = sourceFiles('server/engine');
   expect(engine.length).toBeGreaterThan(20);
   expect(engine.filter((path) => forbidden.test(code(path)))).toEqual([]);

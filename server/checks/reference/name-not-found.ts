@@ -1,4 +1,5 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
+import { dropoutFaces } from '../../assembly/beside-gaps.ts';
 import { setValue } from '../../spec/edit.ts';
 import { nearestOf } from '../../spec/nearest.ts';
 import type { Placed, Span } from '../../spec/place.ts';
@@ -41,7 +42,7 @@ function* unknownNames(analysis: Analysis, variant: VariantAnalysis): Iterable<D
   for (const { values, address } of hub.beside) {
     const others = parts.filter((other) => other !== address);
     const { at, to } = values;
-    if (to && !others.includes(to.value) && !known.includes(to.value))
+    if (to && ![...others, ...known, ...dropoutFaces].includes(to.value))
       yield draftOf(analysis, to, named(address, to.value, others));
     const from = at?.value.from ?? null;
     if (at && from !== null && !others.includes(from)) {

@@ -41,6 +41,7 @@ const numbers = (title: string, description: string, example: string) =>
 const clampForce = quantity('force', 'clamp', 'Force of the clamp where a spec gives none.', '5 kN');
 
 export const workshopSchema = z.strictObject({
+  workshop: text('text', 'workshop', 'Name of the workshop; nothing depends on it.', 'Saltmarsh').optional(),
   measuring: value('number', readMeasuring, {
     title: 'measuring',
     description: 'Uncertainty ± of a reading that gives none of its own, mm.',
