@@ -19,7 +19,7 @@ export interface DiameterDimension {
 }
 
 /** From the end of the hub to the first column, and from one column to the next, mm. */
-export const firstColumn = 9;
+export const firstColumn = 10.5;
 export const columnPitch = 6.5;
 /** More columns than these would crowd the sheet; what is left goes to the labels. */
 const mostColumns = 4;

@@ -7,6 +7,8 @@ import { lineHeight, textWidth, writing } from './text-width.ts';
 
 /** Height of the faces shown, and width of the picture of a detail, mm. */
 const [height, width] = [15, 46];
+/** Height of a detail with its words and its dimension, mm. */
+export const detailHeight = 1.5 + lineHeight * 2 + height + 8;
 /** How wide the gap should come out, mm. */
 const wantedGap = 6;
 
@@ -16,7 +18,8 @@ const magnifications: readonly number[] = [1000, 500, 200, 100, 50, 20, 10, 5, 2
 export function ringDetails(details: readonly Detail[], sheet: Sheet, middle: number): readonly Group[] {
   return details.map(({ at, radius, letter, state }, index) => {
     // One below the axis, the next above it: two spots near each other keep their letters apart.
-    const centre = sheet.point(at, radius, index % 2 === 0 ? 1 : -1);
+    const half = index % 2 === 0 ? 1 : -1;
+    const centre = sheet.point(at, radius, half);
     const out = at < middle ? -1 : 1;
     return group(
       'detail',
@@ -41,13 +44,14 @@ export function drawDetails(
   room: number,
 ): { readonly groups: readonly Group[]; readonly bottom: number } {
   if (details.length === 0) return { groups: [], bottom: top };
+
   const pitch = room / details.length;
   const groups = details.map((detail, index) =>
     group('detail', picture(detail, { x: left + index * pitch, y: top + 1.5 }, pitch - 4), {
       state: detail.state,
     }),
   );
-  return { groups, bottom: top + 1.5 + lineHeight * 2 + height + 8 };
+  return { groups, bottom: top + detailHeight };
 }
 
 function picture(detail: Detail, { x, y }: Point, room: number): readonly Shape[] {

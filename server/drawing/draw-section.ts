@@ -4,7 +4,7 @@ import { describeSection } from './describe-section.ts';
 import { drawPart } from './draw-part.ts';
 import { type FaultMark, type LocatedMark, locateMarks, marksAt, stateOf } from './fault-mark.ts';
 import { layOut } from './lay-out.ts';
-import { bare, headAndFoot, listsHeight, paper, sheetOfPaper } from './page.ts';
+import { bare, headAndFoot, listsHeight, paper, sheetOfPaper, toNextSheet } from './page.ts';
 import { isThin } from './parts/thin-ring.ts';
 import { type Group, group, type Scene } from './scene.ts';
 import type { Sheet } from './sheet.ts';
@@ -44,7 +44,13 @@ export function drawSection(
   const marks = locateMarks(faults, variant, cut);
   const width = options.width ?? paper.width;
   const lists = options.standalone ? listsHeight(marks, cut.assumed, width) : 0;
-  const room = { width, height: paper.height - headAndFoot, lists };
+  const room = {
+    width,
+    height: paper.height - headAndFoot,
+    lists,
+    fold: options.standalone ? toNextSheet : Number.POSITIVE_INFINITY,
+    margin: paper.margin,
+  };
   const laid = layOut(variant, cut, marks, room);
   const { scale } = laid.sheet;
   const title = titleOf(variant);

@@ -19,15 +19,14 @@ export function hatch(area: readonly Point[], { rising, spacing }: Hatching): Sh
   const across = corners.map(([, v]) => v);
   const pitch = spacing * Math.SQRT2;
   const lines: (readonly [Point, Point])[] = [];
-  // A face this large cannot be read anyway.
-  if (3000 < (Math.max(...across) - Math.min(...across)) / pitch) return { kind: 'hatch', area, lines };
+  const [least, most] = [Math.min(...across), Math.max(...across)];
+  // A face this large, or this far away, cannot be read anyway.
+  if (3000 < (most - least) / pitch || 1e6 < Math.max(-least, most) / pitch) {
+    return { kind: 'hatch', area, lines };
+  }
   // The grid is set off by an odd share so that it never runs along an edge's end.
   const shift = 0.137;
-  for (
-    let n = Math.ceil((Math.min(...across) - shift) / pitch);
-    n * pitch + shift <= Math.max(...across);
-    n += 1
-  ) {
+  for (let n = Math.ceil((least - shift) / pitch); n * pitch + shift <= most; n += 1) {
     const v = n * pitch + shift;
     const cuts = corners
       .flatMap(([u1, v1], at): readonly number[] => {

@@ -2,13 +2,24 @@ import type { VariantAnalysis } from '../analysis/analyze.ts';
 import type { Section } from '../assembly/section.ts';
 import { faultDetails } from './detail.ts';
 import { columnPitch, drawDiameters, firstColumn, sideDiameters } from './diameter-dimensions.ts';
-import { drawDetails, ringDetails } from './draw-details.ts';
+import { detailHeight, drawDetails, ringDetails } from './draw-details.ts';
 import { drawLengths } from './draw-lengths.ts';
 import type { LocatedMark } from './fault-mark.ts';
 import { drawLabels, partLabels } from './labels.ts';
 import { lengthDimensions } from './length-dimensions.ts';
 import { type Group, group, line } from './scene.ts';
 import { type Sheet, scales, sheet } from './sheet.ts';
+
+/** Room on the sheet, mm. */
+export interface Room {
+  readonly width: number;
+  readonly height: number;
+  /** Height of the lists under the drawing. */
+  readonly lists: number;
+  /** From the top of the drawing to where the next sheet begins; infinite where nothing is printed. */
+  readonly fold: number;
+  readonly margin: number;
+}
 
 /** Everything around the section in its place; the section itself is drawn on `sheet`. */
 export interface Laid {
@@ -18,6 +29,8 @@ export interface Laid {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+  /** Where the dimensions end and what is enlarged begins, mm. */
+  readonly lengthsEnd: number;
 }
 
 /**
@@ -28,28 +41,30 @@ export function layOut(
   variant: VariantAnalysis,
   section: Section,
   marks: readonly LocatedMark[],
-  room: { readonly width: number; readonly height: number; readonly lists: number },
+  room: Room,
 ): Laid {
   const size = extent(section);
   // A drawing too small to read is worse than one on a second sheet.
   const tries = [
-    { height: room.height - room.lists, least: 1.5 },
-    { height: room.height, least: 1 },
-    { height: room.height * 2, least: 0 },
+    { height: room.height - room.lists, least: 1.5, whole: true },
+    { height: room.height, least: 1.5, whole: false },
+    { height: room.height, least: 1, whole: false },
+    { height: room.height * 2, least: 0, whole: true },
   ];
-  for (const { height, least } of tries) {
+  for (const { height, least, whole } of tries) {
     for (const scale of scales) {
       if (scale < least) continue;
       // Not worth laying out what cannot fit.
       if (room.width < (size.last - size.first) * scale || height < size.diameter * scale) continue;
-      const laid = layOutAt(scale, variant, section, marks, room.width);
-      if (laid.right - laid.left <= room.width + 0.01 && laid.bottom - laid.top <= height) return laid;
+      const laid = layOutAt(scale, variant, section, marks, room);
+      const bottom = whole ? laid.bottom : laid.lengthsEnd;
+      if (laid.right - laid.left <= room.width + 0.01 && bottom - laid.top <= height) return laid;
     }
   }
   const fallback = scales.find(
     (scale) => (size.last - size.first) * scale <= room.width / 2 && size.diameter * scale <= room.height,
   );
-  return layOutAt(fallback ?? scales.at(-1) ?? 1, variant, section, marks, room.width);
+  return layOutAt(fallback ?? scales.at(-1) ?? 1, variant, section, marks, room);
 }
 
 /** Ends and largest diameter of what is drawn, mm of the hub. */
@@ -73,12 +88,15 @@ function layOutAt(
   variant: VariantAnalysis,
   section: Section,
   marks: readonly LocatedMark[],
-  width: number,
+  room: Room,
 ): Laid {
+  const { width } = room;
   const columns = sideDiameters(variant, section);
-  const reach = (count: number): number => (count === 0 ? 6 : firstColumn + (count - 1) * columnPitch + 4);
+  // Texts stand to the left of their lines.
+  const reach = (count: number, beyond: number): number =>
+    count === 0 ? 6 : firstColumn + (count - 1) * columnPitch + beyond;
   const { first, last, diameter } = extent(section);
-  const [before, after] = [reach(columns.left.length), reach(columns.right.length)];
+  const [before, after] = [reach(columns.left.length, 4), reach(columns.right.length, 2)];
   const used = before + (last - first) * scale + after;
   const slack = Math.max(0, width - used) / 2;
   const on = sheet(scale, { x: slack + before - first * scale, y: 0 });
@@ -89,7 +107,10 @@ function layOutAt(
   const labels = drawLabels(partLabels(variant, section, measured), on, -half, bounds, marks);
   const lengths = drawLengths(lengthDimensions(variant, section, marks), on, half + 3, bounds, marks);
   const details = faultDetails(variant, section, marks);
-  const enlarged = drawDetails(details, 0, lengths.bottom + 3, right);
+  const fold = labels.top + room.fold;
+  const overFold = fold - room.margin < lengths.bottom + 3 + detailHeight;
+  const detailsTop = 0 < details.length && overFold ? fold + room.margin : lengths.bottom + 3;
+  const enlarged = drawDetails(details, 0, detailsTop, right);
   const axis = line('centre', [
     { x: on.x(first) - 3.5, y: 0 },
     { x: on.x(last) + 3.5, y: 0 },
@@ -109,5 +130,6 @@ function layOutAt(
     right,
     top: labels.top,
     bottom: enlarged.bottom,
+    lengthsEnd: lengths.bottom,
   };
 }

@@ -71,6 +71,12 @@ function chain(variant: VariantAnalysis, section: Section): readonly LengthDimen
   });
 }
 
+/** Radius of a part where it has a face, mm. */
+function radiusAt(part: SectionPart, at: number): number {
+  const there = part.steps.filter(({ left, right }) => left - 0.01 <= at && at <= right + 0.01);
+  return Math.max(...there.map(({ outside }) => outside), 0) / 2;
+}
+
 /** Largest radius of a part, its outer ring included, mm. */
 function outsideRadius(part: SectionPart): number {
   return Math.max(...part.steps.map(({ outside }) => outside), part.bearing?.outer.outside ?? 0) / 2;
@@ -92,7 +98,7 @@ function housingLengths(
       { seat, stop: nearestCut(body, seat.from === 'left' ? bearing.outer.right : bearing.outer.left) },
     ];
   });
-  const radius = outsideRadius(body);
+  const radii = (from: number, to: number) => [radiusAt(body, from), radiusAt(body, to)] as const;
   const lengths: LengthDimension[] = placed.flatMap(({ seat, stop }): readonly LengthDimension[] => {
     const depth = seat.seat.values.depth;
     if (!depth) return [];
@@ -105,7 +111,7 @@ function housingLengths(
         address: seat.address,
         from,
         to,
-        radii: [radius, radius],
+        radii: radii(from, to),
         text: dimensionText(depth.value),
       },
     ];
@@ -119,7 +125,7 @@ function housingLengths(
       address: housing.name,
       from: first,
       to: last,
-      radii: [radius, radius],
+      radii: radii(first, last),
       text: [dimensionText(between.value), deltaText(housing.name, variant)]
         .filter((text) => text !== null)
         .join(';  '),
@@ -155,8 +161,8 @@ function runningGap(variant: VariantAnalysis, section: Section): readonly Length
   const text = `gap ${lengthText(gap.drawn.mean).replace('-', '−')}`;
   const radii =
     shell.right <= freehub.left
-      ? ([outsideRadius(shell), outsideRadius(freehub)] as const)
-      : ([outsideRadius(freehub), outsideRadius(shell)] as const);
+      ? ([radiusAt(shell, from), radiusAt(freehub, to)] as const)
+      : ([radiusAt(freehub, from), radiusAt(shell, to)] as const);
   return [{ id: 'gap:freehub', address: 'freehub', from, to, radii, text }];
 }
 

@@ -28,8 +28,14 @@ export function notes(
   fold: Fold,
 ): { readonly groups: readonly Group[]; readonly bottom: number } {
   const groups: Group[] = [];
-  let y = top;
-  for (const { number, severity, text } of list) {
+  const faults = list.filter(({ number }) => number !== null);
+  // A list that fits one sheet is not torn apart.
+  let y = clearOf(
+    fold,
+    top,
+    faults.reduce((sum, { text }) => sum + wrap(text, width - 8).length + 0.2, 0),
+  );
+  for (const { number, severity, text } of faults) {
     if (number === null) continue;
     const lines = wrap(text, width - 8);
     y = clearOf(fold, y, lines.length);
@@ -45,16 +51,18 @@ export function notes(
   }
   const assumed = list.filter(({ number }) => number === null).map(({ text }) => text);
   if (assumed.length === 0) return { groups, bottom: y };
-  y = clearOf(fold, y + 2, 2);
+  const column = (width - 6) / 2;
+  const wrapped = assumed.map((text) => wrap(text, column));
+  const total = wrapped.reduce((sum, lines) => sum + lines.length, 0);
+  let half = 0;
+  for (const lines of wrapped) if (half < total / 2) half += lines.length;
+  y = clearOf(fold, y + 2, 1 + half);
   groups.push(
     group('note', [
       writing('Assumed in order to draw:', { x: left, y: y + 3.3 }, { anchor: 'start', strong: true }),
     ]),
   );
   y += lineHeight;
-  const column = (width - 6) / 2;
-  const wrapped = assumed.map((text) => wrap(text, column));
-  const half = wrapped.reduce((sum, lines) => sum + lines.length, 0) / 2;
   let side = 0;
   let here = y;
   let rows = 0;

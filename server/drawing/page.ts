@@ -6,6 +6,10 @@ import type { Group, Scene } from './scene.ts';
 
 /** Usable size of an A4 sheet lying across, and its margin, mm. */
 export const paper = { width: 281, height: 194, margin: 8 };
+/** From the edge of the sheet to the top of the drawing, under the title, mm. */
+const head = paper.margin + 8;
+/** From the top of the drawing to the next sheet, mm. */
+export const toNextSheet = paper.height + 2 * paper.margin - head;
 /** Height kept for the title and the line with the scale, mm. */
 export const headAndFoot = 18;
 
@@ -31,8 +35,8 @@ export function sheetOfPaper(
 ): Scene {
   const { left, right, top, bottom } = laid;
   const below = foot(laid.sheet.scale, left, bottom + 4);
-  const head = heading(about.title, left, top - 8);
-  const start = top - 8 - paper.margin;
+  const title = heading(about.title, left, top - 8);
+  const start = top - head;
   const sheet = paper.height + 2 * paper.margin;
   const sheets = Math.max(1, Math.ceil((below.bottom + paper.margin - start) / sheet));
   const fold = { at: start + sheets * sheet, margin: paper.margin };
@@ -41,7 +45,7 @@ export function sheetOfPaper(
   const height = Math.max(sheet, tail.bottom + paper.margin - start);
   return {
     view: [left - paper.margin, start, right - left + 2 * paper.margin, height],
-    groups: [...parts, ...laid.groups, ...below.groups, head, ...tail.groups],
+    groups: [...parts, ...laid.groups, ...below.groups, title, ...tail.groups],
   };
 }
 

@@ -19,12 +19,12 @@ export interface PlacedInRow {
 const gap = 2.5;
 const slot = 1;
 
-/** How far a text may stand from where it would like to before another row is begun, mm. */
-const farthestAside = 34;
+/** How far a text may be pushed aside before another row is the lesser evil, mm. */
+const asideForRow = 12;
 /** Rows beyond those that the texts need in any case. */
 const moreRows = 3;
 
-/** Rows from the nearest (0) outwards; `fixed` are lines that pass through them and stay where they are. */
+/** Rows from the nearest (0) outwards, as many as read best; `fixed` are lines that pass through them and stay where they are. */
 export function placeInRows(
   items: readonly Placeable[],
   bounds: readonly [number, number],
@@ -33,13 +33,14 @@ export function placeInRows(
   if (items.length === 0) return [];
   const total = items.reduce((sum, { width }) => sum + width + gap, 0);
   const needed = Math.max(1, Math.ceil(total / (bounds[1] - bounds[0])));
-  let best: readonly PlacedInRow[] = [];
+  let best: { readonly placed: readonly PlacedInRow[]; readonly cost: number } | null = null;
   for (let rows = needed; rows <= needed + moreRows; rows += 1) {
-    best = place(items, bounds, fixed, rows);
-    const aside = best.map(({ centres }, at) => Math.abs((centres.at(-1) ?? 0) - (items[at]?.want ?? 0)));
-    if (Math.max(...aside) <= farthestAside) return best;
+    const placed = place(items, bounds, fixed, rows);
+    const aside = placed.map(({ centres }, at) => Math.abs((centres.at(-1) ?? 0) - (items[at]?.want ?? 0)));
+    const cost = Math.max(...aside) + rows * asideForRow;
+    if (!best || cost < best.cost) best = { placed, cost };
   }
-  return best;
+  return best?.placed ?? [];
 }
 
 function place(
