@@ -3,6 +3,7 @@ import type { Finding } from '../checks/check.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
 import { type DiagnosticOptions, diagnosticOf } from './diagnostics.ts';
 import { positionsOf } from './positions.ts';
+import { soundFixes } from './sound-fixes.ts';
 import { textEdits } from './text-edits.ts';
 
 export interface CodeActionOptions extends DiagnosticOptions {
@@ -33,7 +34,7 @@ function fixesOf(snapshot: Snapshot, finding: Finding, options: CodeActionOption
   const positions = positionsOf(snapshot.document);
   const diagnostic = diagnosticOf(snapshot, finding, options);
   const { uri, version, snippets } = options;
-  return finding.fixes.map((fix) => ({
+  return soundFixes(snapshot, finding).map((fix) => ({
     title: fix.title,
     kind: CodeActionKind.QuickFix,
     diagnostics: [diagnostic],

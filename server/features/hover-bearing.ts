@@ -1,6 +1,6 @@
 import type { StackBearing } from '../assembly/bearings.ts';
 import { micrometres, plain } from '../engine/base/figures.ts';
-import type { DecodedBearing } from '../engine/bearings/decoded-bearing.ts';
+import type { DecodedBearing, NotDecoded } from '../engine/bearings/decoded-bearing.ts';
 import { ringDeviations } from '../engine/bearings/ring-deviations.ts';
 import type { SpecPath } from '../spec/place.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
@@ -15,15 +15,16 @@ export function bearingWords({ analysis }: Snapshot, path: SpecPath): string | n
     bearings.find((bearing) => startsWith(path, bearing.from)) ??
     bearings.find(({ part }) => startsWith(path, part.path));
   if (!found) return null;
-  if (!found.bearing) return found.failure ? unread(found) : null;
-  return decodedWords(found.bearing, found);
+  const failed = found.failure ? unread(found.failure) : null;
+  if (!found.bearing) return failed;
+  return paragraphs(failed, failed && 'Its size is taken instead.', decodedWords(found.bearing, found));
 }
 
-function unread({ failure }: StackBearing): string {
-  const near = failure?.didYouMean.map((other) => `${code(other.code)} (${escaped(other.size)})`) ?? [];
+function unread({ code: written, error, didYouMean }: NotDecoded): string {
+  const near = didYouMean.map((other) => `${code(other.code)} (${escaped(other.size)})`);
   return paragraphs(
-    `**${escaped(failure?.code ?? '')}** is not read as a bearing`,
-    escaped(failure?.error ?? ''),
+    `**${escaped(written)}** is not read as a bearing`,
+    escaped(error),
     near.length > 0 && `Near it: ${near.join(', ')}.`,
   );
 }

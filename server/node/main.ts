@@ -1,6 +1,11 @@
 import { enableCompileCache } from 'node:module';
 import { performance } from 'node:perf_hooks';
-import { type Connection, createConnection } from 'vscode-languageserver/node';
+import {
+  type Connection,
+  createConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-languageserver/node';
 import { startServer } from '../lsp/server.ts';
 import { diskFiles } from './disk-files.ts';
 
@@ -22,6 +27,17 @@ startServer(connection(), {
 
 /** An editor names the way to talk on the command line; without one it is standard input and output. */
 function connection(): Connection {
-  const named = process.argv.some((argument) => /^--(node-ipc|stdio|pipe|socket)/.test(argument));
-  return named ? createConnection() : createConnection(process.stdin, process.stdout);
+  if (process.argv.some((argument) => /^--(node-ipc|pipe|socket)/.test(argument))) return createConnection();
+  const reader = new StreamMessageReader(process.stdin);
+  // Behind a broken header no further message can be found: an end can be mended by the editor, silence cannot.
+  reader.onError(({ message }) => {
+    if (/header|content-length/i.test(message)) stop(`what came in is no message: ${message}`);
+  });
+  process.stdin.on('end', () => stop('the client is gone'));
+  return createConnection(reader, new StreamMessageWriter(process.stdout));
+}
+
+function stop(why: string): void {
+  process.stderr.write(`hubwright: ${why}\n`);
+  process.exit(1);
 }

@@ -27,10 +27,16 @@ function built(name: string): string {
   return path;
 }
 
+/** A line of bytes, which may be anything. */
+export interface NodeLine extends Line {
+  write(bytes: string): void;
+  hangUp(): void;
+}
+
 /** The Node bundle as a process, spoken to over standard input and output. */
-export function nodeLine(): Line {
+export function nodeLine(): NodeLine {
   const child = spawn(process.execPath, [built('server-node.cjs'), '--stdio'], {
-    stdio: ['pipe', 'pipe', 'inherit'],
+    stdio: ['pipe', 'pipe', 'ignore'],
   });
   const connection = createProtocolConnection(
     new StreamMessageReader(child.stdout),
@@ -41,6 +47,8 @@ export function nodeLine(): Line {
   return {
     connection,
     ended,
+    write: (bytes) => void child.stdin.write(bytes),
+    hangUp: () => void child.stdin.end(),
     close: async () => {
       connection.dispose();
       child.kill();
