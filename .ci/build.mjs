@@ -1,4 +1,5 @@
 // Bundles the five programs from the same sources into dist/.
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 
 const common = {
@@ -25,7 +26,12 @@ await Promise.all([
     outfile: 'dist/client-browser.js',
     external: ['vscode'],
   }),
-  build({ ...node, format: 'cjs', entryPoints: ['server/node/main.ts'], outfile: 'dist/server-node.cjs' }),
+  build({
+    ...node,
+    format: 'cjs',
+    entryPoints: ['server/node/main.ts'],
+    outfile: 'dist/server-node-main.cjs',
+  }),
   build({
     ...browser,
     format: 'iife',
@@ -43,3 +49,10 @@ await Promise.all([
     define: { 'import.meta.url': 'bundleUrl' },
   }),
 ]);
+
+// Compiled code is kept between starts, which only helps files that are loaded after it was asked for.
+mkdirSync('dist', { recursive: true });
+writeFileSync(
+  'dist/server-node.cjs',
+  "require('node:module').enableCompileCache?.();\nrequire('./server-node-main.cjs');\n",
+);

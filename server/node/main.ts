@@ -1,4 +1,3 @@
-import { enableCompileCache } from 'node:module';
 import { performance } from 'node:perf_hooks';
 import {
   type Connection,
@@ -8,9 +7,6 @@ import {
 } from 'vscode-languageserver/node';
 import { startServer } from '../lsp/server.ts';
 import { diskFiles } from './disk-files.ts';
-
-// Compiled code is kept between starts: the second start takes half the time.
-enableCompileCache?.();
 
 startServer(connection(), {
   ...diskFiles,
