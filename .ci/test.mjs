@@ -13,7 +13,7 @@ const unitReport = join(reports, 'unit.json');
 /** Each suite runs commands one after the other; `count` reads how many tests they held, one a command without it. */
 const suites = {
   build: { commands: ['node .ci/build.mjs'] },
-  style: { commands: ['biome ci .'] },
+  style: { commands: ['biome ci --colors=off .'] },
   types: {
     commands: ['server', 'server/node', 'server/browser', 'client', 'tests'].map(
       (part) => `tsc --noEmit -p ${part}`,
