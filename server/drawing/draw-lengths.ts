@@ -3,7 +3,7 @@ import type { LengthDimension } from './length-dimensions.ts';
 import { placeInRows } from './rows.ts';
 import { type Group, group, line, type Point, type Shape } from './scene.ts';
 import type { Sheet } from './sheet.ts';
-import { lineHeight, textSize, textWidth, writing } from './text-width.ts';
+import { type Box, boxOf, lineHeight, textSize, textWidth, writing } from './text-width.ts';
 
 /** Width of the number of a fault before a text, mm. */
 export const badgeWidth = 5.4;
@@ -29,10 +29,8 @@ export function drawLengths(
 ): { readonly groups: readonly Group[]; readonly bottom: number } {
   const groups: Group[] = [];
   let y = top;
-  for (const [index, level] of levels.entries()) {
+  for (const level of levels) {
     if (level.length === 0) continue;
-    const later = levels.slice(index + 1).flat();
-    const passing = [...new Set(later.flatMap(({ from, to }) => [sheet.x(from), sheet.x(to)]))];
     const laid = level.map((dimension) => lay(dimension, sheet, marks));
     y += lineHeight + 1.5;
     const outside = laid.filter(({ inside }) => !inside);
@@ -42,7 +40,6 @@ export function drawLengths(
         width: fullWidth(text, own),
       })),
       bounds,
-      passing,
     );
     const farthest = rows.length === 0 ? -1 : Math.max(...rows.map(({ row }) => row));
     for (const item of laid) {
@@ -51,7 +48,7 @@ export function drawLengths(
     }
     y += (farthest + 1) * lineHeight + (0 <= farthest ? 3.5 : 1);
   }
-  return { groups, bottom: y };
+  return { groups: interrupted(groups), bottom: y };
 }
 
 function lay(dimension: LengthDimension, sheet: Sheet, marks: readonly LocatedMark[]): Laid {
@@ -59,6 +56,40 @@ function lay(dimension: LengthDimension, sheet: Sheet, marks: readonly LocatedMa
   const own = marksOn(marks, dimension.id);
   const inside = fullWidth(dimension.text, own) + 2 <= to - from;
   return { dimension, marks: own, from, to, text: dimension.text, inside };
+}
+
+/** Extension lines give way to the texts of nearer dimensions: their continuation is plain (ISO 129-1). */
+function interrupted(groups: readonly Group[]): readonly Group[] {
+  const boxes = groups.map(({ shapes }) => shapes.flatMap((shape) => boxOf(shape) ?? []));
+  return groups.map((item, at) => {
+    const others = boxes.filter((_, index) => index !== at).flat();
+    const shapes = item.shapes.flatMap((shape) => {
+      if (shape.kind !== 'line' || shape.role !== 'dimension') return [shape];
+      const [from, to] = shape.points;
+      return from && to && from.x === to.x ? cutAround(from, to, others) : [shape];
+    });
+    return { ...item, shapes };
+  });
+}
+
+function cutAround({ x, y }: Point, to: Point, boxes: readonly Box[]): readonly Shape[] {
+  const inWay = boxes
+    .filter(({ left, right, top, bottom }) => left - 0.6 < x && x < right + 0.6 && y < bottom && top < to.y)
+    .sort((a, b) => a.top - b.top);
+  const pieces: Shape[] = [];
+  let start = y;
+  for (const { top, bottom } of inWay) {
+    if (start < top)
+      pieces.push(
+        line('dimension', [
+          { x, y: start },
+          { x, y: top },
+        ]),
+      );
+    start = Math.max(start, bottom);
+  }
+  if (start < to.y) pieces.push(line('dimension', [{ x, y: start }, to]));
+  return pieces;
 }
 
 /** Width of a text with the numbers of its faults, mm. */

@@ -46,7 +46,7 @@ export function drawSection(
   const lists = options.standalone ? listsHeight(marks, cut.assumed, width) : 0;
   const room = {
     width,
-    height: paper.height - headAndFoot,
+    height: options.standalone ? paper.height - headAndFoot : Number.POSITIVE_INFINITY,
     lists,
     fold: options.standalone ? toNextSheet : Number.POSITIVE_INFINITY,
     margin: paper.margin,

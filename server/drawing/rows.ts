@@ -24,18 +24,17 @@ const asideForRow = 12;
 /** Rows beyond those that the texts need in any case. */
 const moreRows = 3;
 
-/** Rows from the nearest (0) outwards, as many as read best; `fixed` are lines that pass through them and stay where they are. */
+/** Rows from the nearest (0) outwards, as many as read best. */
 export function placeInRows(
   items: readonly Placeable[],
   bounds: readonly [number, number],
-  fixed: readonly number[] = [],
 ): readonly PlacedInRow[] {
   if (items.length === 0) return [];
   const total = items.reduce((sum, { width }) => sum + width + gap, 0);
   const needed = Math.max(1, Math.ceil(total / (bounds[1] - bounds[0])));
   let best: { readonly placed: readonly PlacedInRow[]; readonly cost: number } | null = null;
   for (let rows = needed; rows <= needed + moreRows; rows += 1) {
-    const placed = place(items, bounds, fixed, rows);
+    const placed = place(items, bounds, rows);
     const aside = placed.map(({ centres }, at) => Math.abs((centres.at(-1) ?? 0) - (items[at]?.want ?? 0)));
     const cost = Math.max(...aside) + rows * asideForRow;
     if (!best || cost < best.cost) best = { placed, cost };
@@ -46,7 +45,6 @@ export function placeInRows(
 function place(
   items: readonly Placeable[],
   bounds: readonly [number, number],
-  fixed: readonly number[],
   rows: number,
 ): readonly PlacedInRow[] {
   const order = items
@@ -61,42 +59,13 @@ function place(
       want: wants[item] ?? 0,
       width: rowOf.get(item) === row ? (items[item]?.width ?? 0) : slot,
     }));
-    const places = spreadBetween(members, bounds, fixed);
+    const places = spread(members, bounds);
     for (const [at, item] of here.entries()) {
       centres[item]?.push(places[at] ?? 0);
       wants[item] = places[at] ?? 0;
     }
   }
   return items.map((_, item) => ({ row: rowOf.get(item) ?? 0, centres: centres[item] ?? [] }));
-}
-
-/** Places in the room that fixed lines leave: each member goes to the nearest stretch that still has room for it. */
-function spreadBetween(
-  members: readonly Member[],
-  [lo, hi]: readonly [number, number],
-  fixed: readonly number[],
-): readonly number[] {
-  const lines = fixed.filter((at) => lo < at && at < hi).sort((a, b) => a - b);
-  const edges = [lo - gap, ...lines, hi + gap];
-  const stretches = edges
-    .slice(1)
-    .map((right, at) => ({ lo: (edges[at] ?? lo) + gap, hi: right - gap, members: [] as Member[] }));
-  let first = 0;
-  for (const member of members) {
-    let [best, least] = [stretches.length - 1, Number.POSITIVE_INFINITY];
-    for (const [at, stretch] of stretches.entries()) {
-      const used = stretch.members.reduce((sum, { width }) => sum + width + gap, 0);
-      if (at < first || stretch.hi - stretch.lo < used + member.width) continue;
-      const nearest = Math.min(
-        Math.max(member.want, stretch.lo + member.width / 2),
-        stretch.hi - member.width / 2,
-      );
-      if (Math.abs(nearest - member.want) < least) [best, least] = [at, Math.abs(nearest - member.want)];
-    }
-    stretches[best]?.members.push(member);
-    first = best;
-  }
-  return stretches.flatMap((stretch) => spread(stretch.members, [stretch.lo, stretch.hi]));
 }
 
 interface Member {

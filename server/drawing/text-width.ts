@@ -1,4 +1,4 @@
-import type { Point, Text } from './scene.ts';
+import type { Point, Shape, Text } from './scene.ts';
 
 /** Font size of everything but titles, mm: capitals stand 2.55 mm high. */
 export const textSize = 3.5;
@@ -55,6 +55,14 @@ export function textBox(text: Text): Box {
   const { x, y } = text.at;
   if (!text.upright) return { left: x + start, top: y - above, right: x + start + width, bottom: y + below };
   return { left: x - above, top: y - start - width, right: x + below, bottom: y - start };
+}
+
+/** The box of what is to be read: a text, or the number of a fault; null for lines. */
+export function boxOf(shape: Shape): Box | null {
+  if (shape.kind === 'text') return textBox(shape);
+  if (shape.kind !== 'badge') return null;
+  const { x, y } = shape.centre;
+  return { left: x - 2.3, top: y - 2.3, right: x + 2.3, bottom: y + 2.3 };
 }
 
 /** A text of the usual size. */

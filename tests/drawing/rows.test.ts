@@ -29,24 +29,6 @@ test('texts of one row never overlap, and stay in the order of the parts they na
   );
 });
 
-test('a text keeps off a line that passes through its row', () => {
-  fc.assert(
-    fc.property(
-      items,
-      fc.array(fc.double({ min: 60, max: 200, noNaN: true }), { maxLength: 3 }),
-      (list, fixed) => {
-        const few = list.slice(0, 4);
-        for (const [at, { centres }] of placeInRows(few, [0, 277], fixed).entries()) {
-          const centre = centres.at(-1) ?? 0;
-          for (const line of fixed)
-            expect(Math.abs(centre - line)).toBeGreaterThan((few[at]?.width ?? 0) / 2);
-        }
-      },
-    ),
-    { seed: 11, numRuns: 300 },
-  );
-});
-
 test('texts with room enough stand where they would like to', () => {
   expect(
     placeInRows(
