@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { AxleValues, ClampValues, DutyValues } from '../model.ts';
 import { readNumber } from '../small-values.ts';
 import { bore, choice, length, quantity, type Shape, shaft, text, value } from './value.ts';

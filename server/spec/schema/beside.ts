@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { BesideKind, BesideValues } from '../beside-model.ts';
 import { readBesidePlace } from '../small-values.ts';
 import { bore, length, type Shape, shaft, text, value } from './value.ts';

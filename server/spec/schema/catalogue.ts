@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { besideKinds } from '../beside-model.ts';
 import { stackKinds } from '../model.ts';
 import { axleSchema, clampSchema, dutySchema } from './axle.ts';

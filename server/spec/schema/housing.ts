@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { CupValues, FlangeValues, HousingValues, RetainingRingValues, SeatValues } from '../model.ts';
 import { readCount, readNumber } from '../small-values.ts';
 import { bore, choice, length, opens, type Shape, shaft, text, value, yesNo } from './value.ts';

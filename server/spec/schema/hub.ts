@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { GeneralTolerance, HubValues } from '../model.ts';
 import { readTemperatureRange } from '../quantity.ts';
 import type { Reading } from '../small-values.ts';

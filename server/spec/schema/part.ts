@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readDimension } from '../dimension.ts';
 import type { Dimension, PartValues, Quantity, StackKind } from '../model.ts';
 import { readQuantity } from '../quantity.ts';

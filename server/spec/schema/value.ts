@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readDimension } from '../dimension.ts';
 import type { DimensionContext } from '../dimension-text.ts';
 import type { Dimension, Quantity } from '../model.ts';

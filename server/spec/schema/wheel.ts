@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readQuantity } from '../quantity.ts';
 import { readCount } from '../small-values.ts';
 import { bore, choice, length, offset, opens, quantity, text, value } from './value.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readTemperatureRange } from '../quantity.ts';
 import { type Reading, readNumber, readSize } from '../small-values.ts';
 import { bore, opens, quantity, shaft, text, value } from './value.ts';
