@@ -7,5 +7,7 @@ export function sectionDrawing(snapshot: Snapshot, variant: VariantAnalysis): Re
   const faults = snapshot.findings.findings
     .filter(({ variants }) => variants.length === 0 || variants.includes(variant.name))
     .map(({ code, path, severity, message }) => ({ code, path, severity, message }));
-  return drawSection(variant, faults, { standalone: true });
+  // Flanges keep the place they have in the hub as written.
+  const asWritten = snapshot.analysis.variants[0];
+  return drawSection(variant, faults, { standalone: true, ...(asWritten ? { asWritten } : {}) });
 }

@@ -1,8 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { drawSection } from '../../server/drawing/draw-section.ts';
 import type { Point, Scene, Shape } from '../../server/drawing/scene.ts';
 import { type Box, textBox } from '../../server/drawing/text-width.ts';
+import { createWorkspace } from '../../server/workspace/workspace.ts';
 import { type HubDrawing, hubOf, hubsIn } from '../support/hub-drawings.ts';
 
 const own = hubsIn(join(import.meta.dirname, 'hubs'));
@@ -270,4 +272,18 @@ test('a hub of two hundred parts is drawn within a moment', () => {
   const { scene } = draw(hub);
   expect(performance.now() - start).toBeLessThan(2000);
   expect(scene.groups.filter(({ kind }) => kind === 'part')).toHaveLength(200);
+});
+
+test('a file broken off anywhere is still drawn, or has nothing to draw', () => {
+  const text = readFileSync(join(import.meta.dirname, 'hubs/rear-freehub.hub.yaml'), 'utf8');
+  for (let end = 40; end < text.length; end += 41) {
+    const workspace = createWorkspace();
+    workspace.setFile('/spec/cut.hub.yaml', text.slice(0, end));
+    const snapshot = workspace.snapshot('/spec/cut.hub.yaml');
+    for (const variant of snapshot?.analysis.variants ?? []) {
+      const { svg } = drawSection(variant, snapshot?.findings.findings ?? [], { standalone: true });
+      expect(svg).toMatch(/<\/svg>\n$/);
+      expect(svg).not.toMatch(/NaN|Infinity/);
+    }
+  }
 });
