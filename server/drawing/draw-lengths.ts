@@ -1,5 +1,5 @@
 import { type LocatedMark, marksOn, stateOf } from './fault-mark.ts';
-import type { LengthDimension } from './length-dimensions.ts';
+import type { LengthDimension } from './length-dimension.ts';
 import { placeInRows } from './rows.ts';
 import { type Group, group, line, type Point, type Shape } from './scene.ts';
 import type { Sheet } from './sheet.ts';
