@@ -1,6 +1,9 @@
 import type { Analysis } from '../analysis/analyze.ts';
 import type { Allowance, SpecDocument } from '../spec/document.ts';
+import { lineOf, nextLine } from '../spec/lines.ts';
+import type { Span } from '../spec/place.ts';
 import { allowFix } from './allow-fix.ts';
+import { brief } from './brief.ts';
 import type { Check, Draft, Finding } from './check.ts';
 import { settledFirst } from './settled-first.ts';
 
@@ -48,16 +51,16 @@ function toFinding(check: Check, same: readonly [Draft, ...Draft[]], analysis: A
     code: check.code,
     group: check.group,
     severity: worst(same.map((draft) => draft.severity ?? check.severity)),
-    message,
+    message: brief(message),
     path: first.path,
     span: first.span ?? spec.span(first.path, first.part ?? 'value'),
     related: (first.related ?? []).map(({ path, part, message: text, span }) => ({
       path,
       span: span ?? spec.span(path, part ?? 'value'),
-      message: text,
+      message: brief(text),
     })),
     data: variants.length > 0 ? { ...first.data, variants } : (first.data ?? {}),
-    fixes: first.fixes ?? [],
+    fixes: (first.fixes ?? []).map((fix) => ({ ...fix, title: brief(fix.title) })),
     doubts: same.flatMap((draft) => draft.doubts ?? []),
     variants,
   };
@@ -117,15 +120,15 @@ function unusedAllowance(
     code: check.code,
     group: check.group,
     severity: check.severity,
-    message: `allow ${allowance.code} ${what} — remove the comment`,
+    message: brief(`allow ${allowance.code} ${what} — remove the comment`),
     path: [],
     span: allowance.span,
     related: [],
     data: { allowed: allowance.code, known },
     fixes: [
       {
-        title: `Remove the comment that allows ${allowance.code}`,
-        changes: [{ span: wholeLine(spec.text, allowance.span.start), text: '' }],
+        title: brief(`Remove the comment that allows ${allowance.code}`),
+        changes: [{ span: withItsLine(spec.text, allowance.span), text: '' }],
         preferred: true,
       },
     ],
@@ -134,8 +137,10 @@ function unusedAllowance(
   };
 }
 
-function wholeLine(text: string, offset: number): { start: number; end: number } {
-  const start = text.lastIndexOf('\n', offset - 1) + 1;
-  const next = text.indexOf('\n', offset);
-  return { start, end: next === -1 ? text.length : next + 1 };
+/** The line a comment stands on alone; behind something else only the comment. */
+function withItsLine(text: string, { start, end }: Span): Span {
+  const line = lineOf(text, start);
+  const before = text.slice(line.start, start);
+  if (before.replace('\ufeff', '').trim() !== '') return { start: line.start + before.trimEnd().length, end };
+  return { start: line.start + (before.startsWith('\ufeff') ? 1 : 0), end: nextLine(text, start) };
 }

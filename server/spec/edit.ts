@@ -205,6 +205,7 @@ export function swapItems(doc: SpecDocument, a: SpecPath, b: SpecPath): TextChan
   const region = (item: NonNullable<typeof one>): Span =>
     item.list.flow ? item.span : withComments(doc.text, item.span);
   const [first, second] = [region(one), region(other)];
+  if (first.start < second.end && second.start < first.end) return [];
   return [
     { span: first, text: doc.text.slice(second.start, second.end) },
     { span: second, text: doc.text.slice(first.start, first.end) },

@@ -25,7 +25,8 @@ function* withoutSeat(analysis: Analysis, variant: VariantAnalysis): Iterable<Dr
   const free = [shell, freehub].flatMap((housing) => emptySeats(housing));
   if (free.length === 0) return;
   for (const { part, address } of bearings) {
-    if (part.values.seat) continue;
+    // A seat that is written and not understood has its own finding.
+    if (part.values.seat || analysis.spec.has([...part.path, 'seat'])) continue;
     const ranked = [...free].sort((a, b) => likeness(b, part.name) - likeness(a, part.name));
     yield {
       path: [...part.path, part.kind],

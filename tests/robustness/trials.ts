@@ -1,0 +1,62 @@
+import { codeActions } from '../../server/features/code-actions.ts';
+import { completion } from '../../server/features/completion.ts';
+import { diagnostics } from '../../server/features/diagnostics.ts';
+import { documentSymbols } from '../../server/features/document-symbols.ts';
+import { hover } from '../../server/features/hover.ts';
+import { positionsOf } from '../../server/features/positions.ts';
+import { soundFixes } from '../../server/features/sound-fixes.ts';
+import { drawnSection } from '../../server/lsp/drawn-section.ts';
+import { stackText } from '../../server/report/stack/stack-text.ts';
+import type { Snapshot } from '../../server/workspace/workspace.ts';
+import { tried } from './fix-trial.ts';
+import { dice } from './mutate.ts';
+import { lookAt } from './samples.ts';
+import { complaints } from './soundness.ts';
+import { watched } from './watchdog.ts';
+
+const uri = 'file:///saltmarsh/looked-at.hub.yaml';
+const actionOptions = { uri, pageOf: null, version: 1, snippets: true, only: null, explain: null };
+const completionOptions = { snippets: true, suggestAgain: true, files: [uri] };
+
+/** Everything there is to do with one text is done; what is wrong with it, each line beginning with `where`. */
+export function trials(where: string, name: string, text: string, seed: number): readonly string[] {
+  try {
+    return watched(where, () => {
+      const snapshot = lookAt(name, text);
+      const fixes = ofFixes(name, snapshot, seed);
+      return [...complaints(snapshot), ...ofAnswers(snapshot, seed), ...fixes];
+    }).map((line) => `${where}: ${line}`);
+  } catch (error) {
+    // Errors thrown in there are of another side, and no `Error` of this one.
+    const { stack = String(error) } = error as { readonly stack?: string };
+    return [`${where}: ${stack}`];
+  }
+}
+
+/** What an editor asks of a text, and what is drawn and printed of it. */
+function ofAnswers(snapshot: Snapshot, seed: number): readonly string[] {
+  const { document, analysis } = snapshot;
+  const by = dice(seed);
+  const positions = positionsOf(document);
+  const at = positions.position(by.below(document.text.length + 1));
+  hover(snapshot, at);
+  completion(snapshot, at, completionOptions);
+  documentSymbols(snapshot);
+  diagnostics(snapshot, { uri, pageOf: null });
+  codeActions(snapshot, { start: at, end: at }, actionOptions);
+  const drawn = analysis.variants.flatMap((variant) => {
+    const { svg, description } = drawnSection(snapshot, variant.name) ?? { svg: '', description: '' };
+    const lost = /undefined|NaN|Infinity|\[object/.exec(`${svg}${description}`)?.[0];
+    return lost && !document.text.includes(lost) ? [`the section says ${lost}`] : [];
+  });
+  const stack = stackText('looked-at.hub.yaml', analysis.variants, analysis.limits);
+  const lost = /undefined|NaN|Infinity|\[object/.exec(stack)?.[0];
+  return lost && !document.text.includes(lost) ? [...drawn, `the stack says ${lost}`] : drawn;
+}
+
+/** Each fix of one finding of the text. */
+function ofFixes(name: string, snapshot: Snapshot, seed: number): readonly string[] {
+  const { findings } = snapshot.findings;
+  const finding = findings[dice(seed).below(findings.length)];
+  return finding ? soundFixes(snapshot, finding).flatMap((fix) => tried(name, snapshot, finding, fix)) : [];
+}
