@@ -22,13 +22,20 @@ export interface LocatedMark {
   readonly dimensions: ReadonlySet<string>;
 }
 
+/** More faults than this cannot be told apart on a sheet. */
+const mostMarks = 100;
+
 /** Finds the parts and dimensions each finding speaks of. */
 export function locateMarks(
   marks: readonly FaultMark[],
   variant: VariantAnalysis,
   section: Section,
 ): readonly LocatedMark[] {
-  return marks.map((mark, index) => {
+  const known = new Set([
+    ...section.parts.map((part) => part.address),
+    ...variant.assembly.line.map((part) => part.address),
+  ]);
+  return marks.slice(0, mostMarks).map((mark, index) => {
     const addresses = new Set<string>();
     const dimensions = new Set<string>();
     const { path, code = '' } = mark;
@@ -62,10 +69,6 @@ export function locateMarks(
     }
     if (code.startsWith('freehub-')) dimensions.add('gap:freehub');
     if (code === 'end-cap-bottoms') dimensions.add('gap:axle');
-    const known = new Set([
-      ...section.parts.map((part) => part.address),
-      ...variant.assembly.line.map((part) => part.address),
-    ]);
     return {
       number: index + 1,
       mark,

@@ -8,6 +8,9 @@ import type { SpecPath } from '../spec/place.ts';
 import { nameOf } from '../workspace/location.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
 
+/** Parts beyond which a stack is a slip of the keyboard and not a hub. */
+const mostParts = 200;
+
 /** The section of one variant with its loops, findings and what could not be checked; null for a file that is no hub. */
 export function drawnSection(snapshot: Snapshot, wanted: string | null): SectionAnswer | null {
   const { document, analysis, file } = snapshot;
@@ -34,7 +37,8 @@ export function drawnSection(snapshot: Snapshot, wanted: string | null): Section
       range: positions.range(span),
     })),
   };
-  if (!shown || shown.assembly.line.length === 0) {
+  const parts = shown?.assembly.line.length ?? 0;
+  if (!shown || parts === 0 || mostParts < parts) {
     return { ...common, svg: null, description: '', assumed: [], loops: [], unchecked: [], places: {} };
   }
   const { svg, description, missing } = drawSection(

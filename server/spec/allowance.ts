@@ -15,13 +15,17 @@ export function readAllowances(reader: Reader): readonly Allowance[] {
   if (!/#[ \t]*allow\b/.test(text)) return [];
   const places = placesOf(reader.yaml);
   const allowances: Allowance[] = [];
+  let above: Allowance | null = null;
   for (const match of text.matchAll(comment)) {
     const start = match.index;
     const end = start + match[0].trimEnd().length;
     if (insideValue(reader, start)) continue;
     const [, code = '', reason = ''] = parts.exec(match[1] ?? '') ?? [];
     const span = { start, end };
-    allowances.push({ code, reason, span, target: targetOf(text, span, places) });
+    // Comments that stand together speak of the same line, which is looked for once.
+    const together: boolean = above !== null && span.end <= above.target.start;
+    above = { code, reason, span, target: together && above ? above.target : targetOf(text, span, places) };
+    allowances.push(above);
     if (reason === '') {
       const named = code === '' ? 'the finding it allows' : code;
       const message = `the allowance of ${named} gives no reason and silences nothing; write # allow ${code || 'CODE'} because …`;
@@ -70,7 +74,7 @@ function targetOf(text: string, span: Span, places: ReturnType<typeof placesOf>)
     if (next === at) break;
     at = next;
   }
-  return { start: span.end, end: span.end };
+  return { start: text.length, end: text.length };
 }
 
 const firstWord = (text: string, line: Span): number =>

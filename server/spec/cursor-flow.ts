@@ -2,6 +2,8 @@ import type { Cursor } from './cursor.ts';
 import { itemSection, kindIn, kindsOf, type Level } from './cursor-lines.ts';
 import { childSection } from './schema/child-section.ts';
 
+const deepest = 64;
+
 /** The braces the cursor is in, read from the start of the value; null outside of any. */
 export function flowAt(outer: Level, before: string, text: string, at: number): Cursor | null {
   const stack: { level: Level; close: string; key: string | null; keys: string[]; count: number }[] = [];
@@ -17,6 +19,8 @@ export function flowAt(outer: Level, before: string, text: string, at: number): 
     } else if ((c === '"' || c === "'") && word.trim() === '') quote = c;
     else if (c === '#' && /\s/.test(before[i - 1] ?? ' ')) return null;
     else if ((c === '{' || c === '[') && word.trim() === '') {
+      // Nested as deep as this a file is not read at all.
+      if (stack.length === deepest) return null;
       const top = stack.at(-1);
       const from = top?.level ?? outer;
       const into = key ?? '';

@@ -16,6 +16,7 @@ export class MendedText {
   private base: string;
   private readonly mends: Mend[] = [];
   private cached: string | null = null;
+  private starts: readonly number[] = [];
 
   constructor(text: string) {
     this.original = text;
@@ -75,13 +76,31 @@ export class MendedText {
 
   /** From an offset of the parser's text to the user's. */
   at(offset: number): number {
-    let shift = 0;
-    for (const mend of this.mends) {
-      const start = mend.start + shift;
-      if (offset <= start) break;
-      if (offset < start + mend.text.length) return Math.min(mend.start + (offset - start), mend.end);
-      shift += mend.text.length - (mend.end - mend.start);
+    const starts = this.startsInText();
+    // The last mend that begins before the offset.
+    let [low, high] = [-1, starts.length - 1];
+    while (low < high) {
+      const middle = Math.ceil((low + high) / 2);
+      if ((starts[middle] ?? 0) < offset) low = middle;
+      else high = middle - 1;
     }
-    return offset - shift;
+    const mend = this.mends[low];
+    const start = starts[low];
+    if (!mend || start === undefined) return offset;
+    const into = offset - start;
+    if (into < mend.text.length) return Math.min(mend.start + into, mend.end);
+    return mend.end + into - mend.text.length;
+  }
+
+  /** Where each mend begins in the parser's text. */
+  private startsInText(): readonly number[] {
+    if (this.starts.length === this.mends.length) return this.starts;
+    let shift = 0;
+    this.starts = this.mends.map((mend) => {
+      const start = mend.start + shift;
+      shift += mend.text.length - (mend.end - mend.start);
+      return start;
+    });
+    return this.starts;
   }
 }

@@ -1,5 +1,6 @@
 import { isAlias, isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
 import { commaValue } from './comma-value.ts';
+import { lineOf } from './lines.ts';
 import { makeProblem, replaceFix } from './make-problem.ts';
 import { missingKey } from './missing-key.ts';
 import type { Fields, Placed, Span, SpecPath } from './place.ts';
@@ -229,11 +230,7 @@ const example = (schema: KeyEntry): string =>
 function duplicateKey(reader: Reader, second: Entry, first: Entry, path: SpecPath): Problem {
   const message = `${second.key} stands twice here; the first is read: remove or rename this one`;
   const { text } = reader.yaml;
-  const lineStart =
-    Math.max(
-      text.lastIndexOf('\n', second.keySpan.start - 1),
-      text.lastIndexOf('\r', second.keySpan.start - 1),
-    ) + 1;
+  const lineStart = lineOf(text, second.keySpan.start).start;
   const valueEnd = second.valueSpan?.end ?? second.keySpan.end;
   const alone = text.slice(lineStart, second.keySpan.start).trim() === '';
   const fixes: Fix[] = [];

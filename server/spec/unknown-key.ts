@@ -66,7 +66,7 @@ export function unknownKey(
     return null;
   }
   const keys = [...sectionKeys(section), ...(also ? sectionKeys(also) : [])].map((info) => info.key);
-  const free = keys.filter((k) => !entries.some((e) => e.key === k));
+  const free = keys.filter((k) => !keysIn(entries).has(k));
   const data = { key, section, path };
   const dash = missingDash(reader, entry, section);
   if (dash) {
@@ -100,6 +100,15 @@ export function unknownKey(
 
 const aliasesOf = (word: string): readonly string[] =>
   Object.hasOwn(aliases, word.toLowerCase()) ? (aliases[word.toLowerCase()] ?? []) : [];
+
+/** The keys of each list of entries, worked out once: a section may hold thousands that are unknown. */
+const known = new WeakMap<readonly Entry[], ReadonlySet<string>>();
+
+function keysIn(entries: readonly Entry[]): ReadonlySet<string> {
+  const keys = known.get(entries) ?? new Set(entries.map((entry) => entry.key));
+  known.set(entries, keys);
+  return keys;
+}
 
 /** The key meant by a word: a usual other name, or the nearest spelling; `from_centre` and `fromCentre` are `from-centre`. */
 export function nearestKey(word: string, keys: readonly string[]): string | null {
