@@ -36,7 +36,8 @@ export function uncheckedOf(variant: Omit<VariantAnalysis, 'unchecked'>): readon
 function missingOf(what: string, analysis: LoopAnalysis<Loop>): readonly Unchecked[] {
   return analysis.loop.missing.map(({ address, key, path }) => ({
     what,
-    missing: `${key} of ${address}`,
+    // A length of a housing carries its key in its address: `shell.length`.
+    missing: `${key} of ${address.endsWith(`.${key}`) ? address.slice(0, -key.length - 1) : address}`,
     path,
   }));
 }

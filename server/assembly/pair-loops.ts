@@ -20,9 +20,16 @@ export function pairLoops(
   const seats = filled.seats
     .filter((seat) => seat.contact)
     .sort((a, b) => line.indexOf(a.contact as LinePart) - line.indexOf(b.contact as LinePart));
-  const across = seats
-    .slice(1)
-    .map((right, index) => acrossPair(filled, seats[index] as FilledSeat, right, line, rules));
+  const located = seats.filter((seat) => seat.stop !== 'spacer');
+  const alone = located.length === 2;
+  const across = seats.flatMap((left, index) => {
+    const next = seats[index + 1];
+    const stopped = left.stop === 'spacer' ? undefined : located[located.indexOf(left) + 1];
+    // A bearing that only the spacer locates lies between two that stops hold apart: both pairs count.
+    return [next, ...(stopped === next ? [] : [stopped])]
+      .filter((right) => right !== undefined)
+      .map((right) => acrossPair(filled, left, right, line, rules, alone));
+  });
   const beside = seats.flatMap((seat) => sideBySide(seat, line));
   return [...across, ...beside];
 }
@@ -33,6 +40,7 @@ function acrossPair(
   right: FilledSeat,
   line: readonly LinePart[],
   rules: SettlingRules,
+  alone: boolean,
 ): PairLoop {
   const from = left.contact as LinePart;
   const to = right.contact as LinePart;
@@ -61,7 +69,7 @@ function acrossPair(
       missing: innerGathered.missing,
     };
   }
-  const outer = gather(betweenStops(filled, left, right, rules));
+  const outer = gather(betweenStops(filled, left, right, rules, alone));
   return {
     ...base,
     located: 'shoulders',
@@ -72,22 +80,34 @@ function acrossPair(
   };
 }
 
-/** S: written between the shoulders, or what the depths leave of the housing's length. */
+/**
+ * S: written between the shoulders, or what length and depths come to. `between-shoulders` is the distance of two
+ * stops: where a housing has more of them (`alone` is false) it does not say which two, and the depths tell.
+ */
 function betweenStops(
   filled: FilledHousing,
   left: FilledSeat,
   right: FilledSeat,
   rules: SettlingRules,
+  alone: boolean,
 ): readonly TermOrMissing[] {
   const written = housingTerm(filled.housing, 'between-shoulders', rules);
-  if (!isMissing(written)) return [written];
-  const derived = [
-    housingTerm(filled.housing, 'length', rules),
-    depthTerm(left, rules, -1),
-    depthTerm(right, rules, -1),
-  ];
-  const opposed = left.from === 'left' && right.from === 'right';
-  return opposed && !derived.some(isMissing) ? derived : [written];
+  if (alone && !isMissing(written)) return [written];
+  const derived = [...fromLeftEnd(filled, right, rules), ...fromLeftEnd(filled, left, rules).map(negate)];
+  // The length enters once each way between two stops that are dimensioned from the same end.
+  const length = derived.filter(({ key }) => key === 'length');
+  const terms = length.length === 2 ? derived.filter(({ key }) => key !== 'length') : derived;
+  return alone && terms.some(isMissing) ? [written] : terms;
+}
+
+/** From the left end of the housing to the stop of a seat. */
+function fromLeftEnd(
+  filled: FilledHousing,
+  seat: FilledSeat,
+  rules: SettlingRules,
+): readonly TermOrMissing[] {
+  if (seat.from === 'left') return [depthTerm(seat, rules)];
+  return [housingTerm(filled.housing, 'length', rules), depthTerm(seat, rules, -1)];
 }
 
 /** Bearings that share a seat: their outer rings touch, so whatever lies between the inner rings is δ. */

@@ -77,9 +77,7 @@ test('the distance of the shoulders follows from length and depths where it is n
 test('without shoulders, length or depths the pair is unchecked and says what it wants', () => {
   const variant = asWritten(hub({ shell: 'material: aluminium' }));
   expect(variant.pairs[0]?.drawn).toBeNull();
-  expect(variant.unchecked.map(({ missing }) => missing)).toContain(
-    'between-shoulders of shell.between-shoulders',
-  );
+  expect(variant.unchecked.map(({ missing }) => missing)).toContain('between-shoulders of shell');
 });
 
 test('the offset of the faces of a bearing enters one to one', () => {
@@ -101,6 +99,60 @@ test('a third bearing between two located ones brings its ring width in', () => 
     '  - spacer: one\n    length: 28 ±0.01\n  - bearing: middle\n    code: 6803\n  - spacer: two\n    length: 29.06 ±0.01\n',
   );
   expect(pairOf(text)?.drawn?.mean).toBeCloseTo(28 + 4.94 + 29.06 - 62.05, 9);
+});
+
+/** Three 6803 in one housing 100 long; δ by hand from the faces along the housing, its left end at 0. */
+const three = (middle: string) => `hub: Dunlin rear
+position: rear
+width: 130 ±0.2
+shell:
+  length: 100 ±0.05
+  between-shoulders: 80 ±0.02
+  seats:
+    left:   { bore: 26 N7, depth: 10 ±0.02 }
+    middle: { bore: 26 N7, ${middle} }
+    right:  { bore: 26 N7, depth: 10 ±0.02 }
+stack:
+  - bearing: left
+    code: 6803
+    seat: shell.left
+  - spacer: a
+    length: 50 ±0.01
+  - bearing: middle
+    code: 6803
+    seat: shell.middle
+  - spacer: b
+    length: 25.06 ±0.01
+  - bearing: right
+    code: 6803
+    seat: shell.right
+`;
+
+test('a middle bearing that only the spacer locates leaves the pair of the outer two', () => {
+  const pairs = asWritten(three('stop: spacer, from: right')).pairs;
+  expect(pairs.map(({ loop }) => [...loop.bearings, loop.located])).toEqual([
+    ['bearing.left', 'bearing.middle', 'spacer'],
+    ['bearing.left', 'bearing.right', 'shoulders'],
+    ['bearing.middle', 'bearing.right', 'spacer'],
+  ]);
+  expect(pairs[1]?.drawn?.nominal).toBeCloseTo(50 + 5 + 25.06 - 80, 9);
+  expect(pairs[1]?.drawn?.mean).toBeCloseTo(50 + 4.94 + 25.06 - 80, 9);
+});
+
+test('with three stops each pair takes its distance from the depths, not twice the one between the shoulders', () => {
+  // Stops at 10 (facing left), 100 − 35 = 65 (facing right) and 100 − 10 = 90 (facing right).
+  const pairs = asWritten(three('depth: 35 ±0.02, from: right')).pairs;
+  expect(pairs.map(({ loop }) => loop.located)).toEqual(['shoulders', 'shoulders']);
+  expect(pairs[0]?.drawn?.nominal).toBeCloseTo(50 - (65 - 10), 9);
+  expect(pairs[1]?.drawn?.mean).toBeCloseTo(4.94 + 25.06 - (90 - 65), 9);
+  // The length of the housing does not enter between two stops that are dimensioned from one end.
+  expect(pairs[1]?.loop.terms.map(({ key }) => key)).toEqual(['code', 'length', 'depth', 'depth']);
+});
+
+test('with three stops and a depth that is missing the pair says which', () => {
+  const variant = asWritten(three('from: right'));
+  expect(variant.pairs.map(({ drawn }) => drawn)).toEqual([null, null]);
+  expect(variant.unchecked.map(({ missing }) => missing)).toContain('depth of shell.middle');
 });
 
 test('two bearings in one seat touch, and the inner of them is the one that meets the shoulder', () => {
