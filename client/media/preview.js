@@ -90,14 +90,14 @@
 
   const columns = [
     ['what', 'Loop'],
-    ['nominal', 'Nominal'],
+    ['verdict', 'Verdict'],
     ['mean', 'Mean'],
-    ['worst', 'Worst case'],
-    ['rss', '±3σ'],
+    ['measured', 'As measured'],
     ['wanted', 'Wanted'],
     ['outside', 'Outside'],
-    ['measured', 'As measured'],
-    ['verdict', 'Verdict'],
+    ['nominal', 'Nominal'],
+    ['worst', 'Worst case'],
+    ['rss', '±3σ'],
   ];
 
   function showLoops(loops) {

@@ -14,7 +14,10 @@ export interface CompletionOptions extends ItemOptions {
   readonly files: readonly string[];
 }
 
-/** What may be written at a place: keys, kinds, names, values; from the text before it, broken or not. */
+/**
+ * What may be written at a place: keys, kinds, names, values; from the text before it, broken or not. Values are
+ * asked for anew with every letter: what fits depends on the number that is typed, and codes are many.
+ */
 export function completion(
   snapshot: Snapshot,
   at: Position,
@@ -24,17 +27,26 @@ export function completion(
   const positions = positionsOf(document);
   const offset = positions.offset(at);
   const comment = allowSuggestions(snapshot, offset);
-  if (comment)
-    return list(
-      comment.suggestions,
-      completionItems(comment.suggestions, comment.replace, positions, options),
-    );
+  if (comment) {
+    const items = completionItems(comment.suggestions, comment.replace, positions, options);
+    return { isIncomplete: false, items };
+  }
   const cursor = cursorAt(document.text, offset, document.kind);
-  const suggestions = suggestionsAt(snapshot, cursor, options);
+  const all = suggestionsAt(snapshot, cursor, options);
+  const suggestions = cursor.role !== 'key' && isDone(all, cursor.typed.trim()) ? [] : all;
   // `code:` without its space gets it with the value.
   const glued = cursor.role !== 'key' && document.text[cursor.replace.start - 1] === ':';
   const spaced = glued ? suggestions.map((item) => ({ ...item, text: ` ${item.text}` })) : suggestions;
-  return list(spaced, completionItems(spaced, cursor.replace, positions, options));
+  const items = completionItems(spaced, cursor.replace, positions, options);
+  return { isIncomplete: cursor.role === 'value' || cursor.role === 'name', items };
+}
+
+/** Once it is written out there is nothing to suggest, and Enter is a new line again; a code may still get a suffix. */
+function isDone(suggestions: readonly Suggestion[], typed: string): boolean {
+  if (!suggestions.some(({ label }) => label === typed)) return false;
+  return !suggestions.some(
+    ({ kind, label }) => kind === 'code' && label !== typed && label.startsWith(typed),
+  );
 }
 
 function suggestionsAt(
@@ -52,9 +64,4 @@ function suggestionsAt(
     case 'value':
       return valueSuggestions(snapshot, cursor, files);
   }
-}
-
-/** Codes are asked for anew with every letter: there are too many to send at once. */
-function list(suggestions: readonly Suggestion[], items: CompletionList['items']): CompletionList {
-  return { isIncomplete: suggestions.some(({ kind }) => kind === 'code'), items };
 }

@@ -130,6 +130,12 @@ test('bearing codes that fit the axle and the seat come first, with their sizes'
   expect(items.find(({ label }) => label === '62803-2RS')?.detail).toBe('17 × 26 × 6 mm');
 });
 
+test('nothing is suggested for what is written out, so that Enter is a new line', () => {
+  expect(labels(hubWith(['position: front', 'position: fron$0']))).toContain('front');
+  expect(labels(hubWith(['position: front', 'position: front$0']))).toEqual([]);
+  expect(labels(hubWith(['14.03 ±0.02', '14.03 ±0.02$0']))).toEqual([]);
+});
+
 test('codes of another size are offered when they are typed, and say so', () => {
   const item = writer(hubWith(['code: 6803-2RS\n    seat: shell.left', 'code: 6902$0\n    seat: shell.left']))
     .offered()
