@@ -15,7 +15,13 @@ export function uncheckedOf(variant: Omit<VariantAnalysis, 'unchecked'>): readon
     ...variant.gaps.flatMap((gap) => missingOf(`gap between ${gap.loop.between.join(' and ')}`, gap)),
   ];
   const locatedBearings = new Set(
-    variant.pairs.filter((pair) => pair.loop.located === 'shoulders').flatMap((pair) => pair.loop.bearings),
+    variant.pairs
+      .filter((pair) => pair.loop.located === 'shoulders')
+      .flatMap(({ loop }) =>
+        loop.bearings.filter(
+          (address) => !loop.missing.some((item) => item.address === address && item.key === 'face-offset'),
+        ),
+      ),
   );
   for (const { part, address } of assembly.bearings) {
     if (locatedBearings.has(address) && !part.values['face-offset']) {

@@ -9,7 +9,7 @@ import { type SettlingRules, settle } from './settle.ts';
  *
  *    cap ▐████▌ outside
  *        ▐████▌│gap│┌── housing
- *        ▐███████nose▐ bearing      gap = nose + rings − depth
+ *        ▐███████nose▐ bearing      gap = nose + shims + rings − depth
  *
  * Only where the cap is wider than the bore of the seat; without a written nose the gap is unchecked.
  */
@@ -20,8 +20,9 @@ export function endCapGaps(
   leastGap: number,
 ): readonly GapLoop[] {
   return filled.seats.flatMap((seat) => {
-    const cap = capBefore(seat, line);
+    const before = capBefore(seat, line);
     const { bore, depth } = seat.seat.values;
+    const cap = before?.cap;
     const outside = cap?.part.values.outside?.value.nominal;
     if (!cap || !depth || !bore || outside === undefined || outside <= bore.value.nominal) return [];
     const { nose } = cap.part.values;
@@ -35,7 +36,8 @@ export function endCapGaps(
       path: nose?.path ?? cap.part.path,
       assumed: `at least ${leastGap}, the usual running gap`,
     };
-    const items = [noseTerm, ...ringTerms(seat).map(negate), depthTerm(seat, rules, -1)];
+    const shims = before.shims.map((part) => part.length);
+    const items = [noseTerm, ...shims, ...ringTerms(seat).map(negate), depthTerm(seat, rules, -1)];
     return [
       {
         kind: 'gap',
@@ -48,10 +50,16 @@ export function endCapGaps(
   });
 }
 
-/** The end cap that stands directly before the open side of a seat. */
-function capBefore(seat: FilledSeat, line: readonly LinePart[]): LinePart | null {
+/** The end cap before the open side of a seat, and what lies between it and the outermost bearing. */
+function capBefore(
+  seat: FilledSeat,
+  line: readonly LinePart[],
+): { readonly cap: LinePart; readonly shims: readonly LinePart[] } | null {
   const outermost = seat.from === 'left' ? seat.bearings[0] : seat.bearings.at(-1);
   if (!outermost) return null;
-  const cap = line[line.indexOf(outermost) + (seat.from === 'left' ? -1 : 1)];
-  return cap?.part.kind === 'end-cap' ? cap : null;
+  const at = line.indexOf(outermost);
+  const outwards = seat.from === 'left' ? line.slice(0, at).toReversed() : line.slice(at + 1);
+  const index = outwards.findIndex(({ part }) => part.kind === 'end-cap' || part.kind === 'bearing');
+  const cap = outwards[index];
+  return cap?.part.kind === 'end-cap' ? { cap, shims: outwards.slice(0, index) } : null;
 }

@@ -47,28 +47,19 @@ function acrossPair(
   const inner: TermOrMissing[] = between(line, from, to).map((part) => part.length);
   if (left.from === 'right') inner.unshift(from.length);
   if (right.from === 'left') inner.push(to.length);
-  for (const part of [from, to]) {
-    const offset = part.part.values['face-offset'];
-    if (offset) inner.push(term(part.address, 'face-offset', 1, settle(offset, rules)));
-  }
   const base = {
     kind: 'pair',
     housing: filled.housing.name,
     bearings: [from.address, to.address],
     wanted: null,
   } as const;
-  const innerGathered = gather(inner);
   if (left.stop === 'spacer' || right.stop === 'spacer') {
     // The ring is pressed until it meets the spacer: the housing takes the distance the spacer has.
-    return {
-      ...base,
-      located: 'spacer',
-      terms: [],
-      inner: innerGathered.terms,
-      outer: [],
-      missing: innerGathered.missing,
-    };
+    const { terms, missing } = gather(inner);
+    return { ...base, located: 'spacer', terms: [], inner: terms, outer: [], missing };
   }
+  inner.push(...faceOffset(from, rules), ...faceOffset(to, rules));
+  const innerGathered = gather(inner);
   const outer = gather(betweenStops(filled, left, right, rules, alone));
   return {
     ...base,
@@ -79,6 +70,22 @@ function acrossPair(
     missing: [...innerGathered.missing, ...outer.missing],
   };
 }
+
+/**
+ * The inner face of a bearing against its outer face. Rings of one width are taken as flush where nothing is
+ * written; of a ring that is wider than the other nobody knows on which side, and the pair waits for it.
+ */
+function faceOffset({ part, bearing, address }: LinePart, rules: SettlingRules): readonly TermOrMissing[] {
+  const offset = part.values['face-offset'];
+  if (offset) return [term(address, 'face-offset', 1, settle(offset, rules))];
+  const { innerWidth, outerWidth } = bearing ?? {};
+  if (!innerWidth || !outerWidth) return [];
+  const extended = Math.abs(innerWidth.drawn.nominal - outerWidth.drawn.nominal);
+  return extended <= sameWidth ? [] : [{ address, key: 'face-offset', path: part.path }];
+}
+
+/** Nominal ring widths nearer than this, mm, are one width: a reading differs from the standard by more. */
+const sameWidth = 0.15;
 
 /**
  * S: written between the shoulders, or what length and depths come to. `between-shoulders` is the distance of two

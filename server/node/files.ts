@@ -133,9 +133,12 @@ function entriesOf(folder: string): Dirent[] {
 }
 
 function kindOf(place: string): 'file' | 'folder' | null {
-  const stats = statSync(place === '' ? '/' : place, { throwIfNoEntry: false });
-  if (!stats) return null;
-  return stats.isDirectory() ? 'folder' : 'file';
+  try {
+    return statSync(place === '' ? '/' : place).isDirectory() ? 'folder' : 'file';
+  } catch {
+    // Not there, or a name that cannot be one: too long, or a link that leads back to itself.
+    return null;
+  }
 }
 
 /** The text of a file without its byte order mark, as an editor hands it on; or why there is none. */

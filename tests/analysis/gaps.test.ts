@@ -93,6 +93,30 @@ test('parts beside the stack keep their gaps to the faces they run against', () 
   expect(gap('beside', 2)?.drawn?.worst[0]).toBeCloseTo(1.5, 9);
 });
 
+test('a part beside the stack is measured from another part beside it', () => {
+  // The cover begins at 112.8 + 1.5, the seal 0.6 behind it; the bearing ends at 112.8.
+  const seal = '  - seal: right\n    at: 0.6 ±0.1 from cover.right\n    to: bearing.outboard\n';
+  const last = asWritten(plover + seal).gaps.at(-1);
+  expect(last?.loop.between).toEqual(['seal.right', 'bearing.outboard']);
+  expect(last?.drawn?.nominal).toBeCloseTo(2.1, 9);
+  expect(last?.drawn?.worst[0]).toBeCloseTo(2, 9);
+});
+
+test('two parts beside the stack that are measured from each other are unchecked', () => {
+  const circle =
+    '  - seal: a\n    at: 1 from seal.b\n    to: bearing.outboard\n  - seal: b\n    at: 1 from seal.a\n    to: bearing.outboard\n';
+  const variant = asWritten(plover + circle);
+  expect(variant.gaps.slice(-2).map(({ drawn }) => drawn)).toEqual([null, null]);
+  expect(variant.unchecked.map(({ what }) => what)).toContain('gap between seal.a and bearing.outboard');
+});
+
+test('a gap to a seat is listed as unchecked: a seat has no face on the clamped line', () => {
+  const variant = asWritten(
+    plover.replace('    to: bearing.outboard', '    to: freehub.right\n    gap: 0.3'),
+  );
+  expect(variant.unchecked.map(({ what }) => what)).toContain('gap between cover.right and freehub.right');
+});
+
 test('a rotor face and a driver face are measured to the dropout faces', () => {
   expect(gap('beside', 0)?.loop.between).toEqual(['rotor-face.left', 'dropout.left']);
   expect(gap('beside', 0)?.drawn?.worst[0]).toBeCloseTo(9.9, 9);
@@ -120,11 +144,22 @@ test('a freehub without a wanted gap is held to the usual least one and says so'
 });
 
 test('the wide part of an end cap clears the shell by its nose and the ring, less the depth', () => {
-  const wide = plover.replace('    socket: 4 ±0.05', '    socket: 4 ±0.05\n    outside: 32\n    nose: 1 ±0.05');
+  const wide = plover.replace(
+    '    socket: 4 ±0.05',
+    '    socket: 4 ±0.05\n    outside: 32\n    nose: 1 ±0.05',
+  );
   const found = asWritten(wide).gaps.find(({ loop }) => loop.role === 'end-cap');
   expect(found?.loop.between).toEqual(['end-cap.left', 'shell']);
   expect(found?.drawn?.nominal).toBeCloseTo(1 + 7 - 7.2, 9);
   expect(found?.drawn?.mean).toBeCloseTo(1 + 6.94 - 7.2, 9);
+});
+
+test('a shim between end cap and bearing moves the cap away from the shell', () => {
+  const wide = plover
+    .replace('    socket: 4 ±0.05', '    socket: 4 ±0.05\n    outside: 32\n    nose: 1 ±0.05')
+    .replace('  - bearing: left', '  - shim: left\n    length: 0.1 ±0.01\n    count: 2\n  - bearing: left');
+  const found = asWritten(wide).gaps.find(({ loop }) => loop.role === 'end-cap');
+  expect(found?.drawn?.nominal).toBeCloseTo(1 + 0.2 + 7 - 7.2, 9);
 });
 
 test('a wide end cap without a written nose leaves its gap unchecked', () => {

@@ -86,6 +86,15 @@ test('the offset of the faces of a bearing enters one to one', () => {
   expect(pair?.drawn?.worst[1]).toBeCloseTo(0.03 + 0.03 + 0.02, 9);
 });
 
+test('an inner ring wider than its outer ring leaves the pair open until it says where it stands out', () => {
+  const open = asWritten(hub({ leftKeys: '\n    inner-width: 6' }));
+  expect(open.pairs[0]?.drawn).toBeNull();
+  expect(open.unchecked.map(({ missing }) => missing)).toContain('face-offset of bearing.left');
+  // The ring stands 1 mm out on the inboard face, so the spacer is shorter by that: δ as before.
+  const told = pairOf(hub({ spacer: 61.06, leftKeys: '\n    inner-width: 6\n    face-offset: 1' }));
+  expect(told?.drawn?.mean).toBeCloseTo(0.01, 9);
+});
+
 test('a seat that only the spacer locates leaves no difference', () => {
   const pair = pairOf(hub({ seats: ['', ', stop: spacer'] }));
   expect(pair?.loop.located).toBe('spacer');

@@ -44,13 +44,13 @@ export const stationaryInnerRingAxles: readonly Recommendation[] = [
   {
     fit: 'g6',
     finer: ['g5'],
-    when: 'the inner ring is to slide on the axle by hand, as in a wheel on a standing axle',
+    when: 'an inner ring that is to slide on the axle by hand, as in a wheel on a standing axle',
     sources: ['nsk-e1102e', 'ntn-2203e', 'skf-general', 'schaeffler-hr1'],
   },
   {
     fit: 'h6',
     finer: ['h5'],
-    when: 'the inner ring need not slide by hand',
+    when: 'an inner ring that need not slide by hand',
     sources: ['nsk-e1102e', 'ntn-2203e', 'schaeffler-hr1'],
   },
 ];
