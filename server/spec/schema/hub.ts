@@ -39,7 +39,7 @@ const freehub = opens('housing:freehub', {
 const width = length(
   'width',
   'Face to face over the end caps, mm: the over-locknut dimension, with its tolerance.',
-  '100 ±0.1',
+  '100 ±0.2',
 );
 const notes = text('text', 'notes', 'Free text.', 'bench-fitted, see the drawing').optional();
 
