@@ -1,4 +1,4 @@
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { hubwright, hubwrightJson, withFiles } from '../support/command-line.ts';
@@ -108,6 +108,18 @@ test('a missing path ends with 2, is told on standard error, and the others are 
     const { files, unread } = checkShape.parse(json);
     expect(files.map(({ path }) => path)).toEqual(['dunlin.hub.yaml']);
     expect(unread).toEqual([{ path: 'gone.hub.yaml', message: 'gone.hub.yaml is not there' }]);
+  });
+});
+
+test('a name too long for a file and a link that leads back to itself are not there, and are no fault', async () => {
+  await withFiles({ 'dunlin.hub.yaml': sound }, (folder) => {
+    const long = `${'a'.repeat(300)}.hub.yaml`;
+    symlinkSync('circle.hub.yaml', join(folder, 'circle.hub.yaml'));
+    for (const name of [long, 'circle.hub.yaml']) {
+      const { exit, err } = hubwright(['check', name], folder);
+      expect([exit, err]).toEqual([2, `hubwright: ${name} is not there\n`]);
+    }
+    expect(hubwright(['check', '.'], folder).exit).toBe(0);
   });
 });
 
