@@ -1,6 +1,8 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
+import type { LinePart } from '../../assembly/line.ts';
 import { plain } from '../../engine/base/figures.ts';
 import { setValue, swapItems } from '../../spec/edit.ts';
+import type { Fix } from '../../spec/problem.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { pageHub } from '../page-hub.ts';
@@ -50,15 +52,36 @@ function* swapped(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft>
     message: `face of ${pair[0].address} is ${plain(a.value.nominal)} and of ${pair[1].address} ${plain(b.value.nominal)}: each suits the bearing of the other end — swap the end caps`,
     related: [{ path: b.path, message: `${plain(b.value.nominal)} here` }],
     data: { by: 'face', left: a.value.nominal, right: b.value.nominal },
-    fixes: [
-      {
-        title: `Swap the faces: ${pair[0].address} ${b.value.written}, ${pair[1].address} ${a.value.written}`,
-        changes: [
-          ...setValue(analysis.spec, a.path, b.value.written),
-          ...setValue(analysis.spec, b.path, a.value.written),
-        ],
-        preferred: true,
-      },
-    ],
+    fixes: swapFixes(analysis, pair),
   };
 }
+
+/** Everything the two caps are, where they are drawn with the same keys; and the faces alone. */
+function swapFixes(analysis: Analysis, [left, right]: readonly [LinePart, LinePart]): readonly Fix[] {
+  const [a, b] = [left.part.values, right.part.values];
+  const same = dimensions.every((key) => (a[key] === undefined) === (b[key] === undefined));
+  const differing = dimensions.filter((key) => a[key]?.value.written !== b[key]?.value.written);
+  const swap = (keys: readonly (typeof dimensions)[number][]): Fix['changes'] =>
+    keys.flatMap((key) => {
+      const [one, other] = [a[key], b[key]];
+      if (!one || !other) return [];
+      return [
+        ...setValue(analysis.spec, one.path, other.value.written),
+        ...setValue(analysis.spec, other.path, one.value.written),
+      ];
+    });
+  const faces: Fix = {
+    title: `Swap the faces: ${left.address} ${b.face?.value.written}, ${right.address} ${a.face?.value.written}`,
+    changes: swap(['face']),
+    preferred: true,
+  };
+  if (!same || differing.length < 2) return [faces];
+  const whole: Fix = {
+    title: `Swap the two end caps: ${differing.join(', ')} of each become those of the other`,
+    changes: swap(differing),
+    preferred: true,
+  };
+  return [whole, { ...faces, preferred: false }];
+}
+
+const dimensions = ['length', 'face', 'outside', 'bore', 'spigot', 'socket', 'nose'] as const;

@@ -13,7 +13,8 @@ export function swappedFaces(
   const [leftBearing] = neighbours(variant.assembly.line, left);
   const [rightBearing] = neighbours(variant.assembly.line, right);
   const [a, b] = [left.part.values.face?.value.nominal, right.part.values.face?.value.nominal];
-  if (!leftBearing || !rightBearing || a === undefined || b === undefined) return null;
+  // Of a bearing that could not be read nobody knows which face suits it.
+  if (!leftBearing?.bearing || !rightBearing?.bearing || a === undefined || b === undefined) return null;
   const rubsAsWritten = ringFace(leftBearing, a, sealGap) || ringFace(rightBearing, b, sealGap);
   const rubsSwapped = ringFace(leftBearing, b, sealGap) || ringFace(rightBearing, a, sealGap);
   return rubsAsWritten && !rubsSwapped ? [left, right] : null;
