@@ -41,7 +41,7 @@ export function pointContact(curvature: Curvature, modulus: number): PointContac
   const ratio = ellipseRatio(curvature.difference);
   const { first, second } = ellipticIntegrals(1 - 1 / (ratio * ratio));
   const stiffness =
-    ((Math.PI * ratio * modulus) / first ** 1.5) * Math.sqrt((2 * second) / (9 * curvature.sum));
+    ((2 * Math.PI * ratio * modulus) / first ** 1.5) * Math.sqrt((2 * second) / (9 * curvature.sum));
   const valid = Number.isFinite(stiffness) && stiffness > 0;
   return { curvatureSum: curvature.sum, modulus, ratio, first, second, stiffness, valid };
 }
