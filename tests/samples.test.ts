@@ -14,7 +14,7 @@ const planted: readonly (readonly [line: number, code: string, severity: string,
   [12, 'seat-proud', 'warning', 'a seat 4.2 deep for a ring 5 wide'],
   [20, 'end-caps-swapped', 'error', 'the cap called right lies on the left'],
   [21, 'width-off', 'error', 'caps 0.06 too long each: 100.24 in sum, 100.12 on average, 100.10 allowed'],
-  [24, 'bearing-not-decoded', 'information', '6893 is no bearing; the size beside it keeps the stack alive'],
+  [24, 'bearing-not-decoded', 'warning', '6893 is no bearing; the size beside it keeps the stack alive'],
   [30, 'spacer-rubs', 'warning', 'a spacer 22.4 wide on an inner ring of about 20'],
   [38, 'wrong-unit', 'error', 'a rider of 95 kgs'],
 ];

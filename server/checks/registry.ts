@@ -39,6 +39,7 @@ import { seatProud } from './seat/seat-proud.ts';
 import { seatTooDeep } from './seat/seat-too-deep.ts';
 import { shoulderTooLow } from './seat/shoulder-too-low.ts';
 import { shoulderTouchesInner } from './seat/shoulder-touches-inner.ts';
+import { wallThin } from './seat/wall-thin.ts';
 import { bearingWithoutSeat } from './stack/bearing-without-seat.ts';
 import { gapClosed } from './stack/gap-closed.ts';
 import { partOutOfOrder } from './stack/part-out-of-order.ts';
@@ -46,6 +47,7 @@ import { seatWithoutBearing } from './stack/seat-without-bearing.ts';
 import { spacerOffAxle } from './stack/spacer-off-axle.ts';
 import { spacerRubs } from './stack/spacer-rubs.ts';
 import { symmetricPartsDiffer } from './stack/symmetric-parts-differ.ts';
+import { wallMissing } from './stack/wall-missing.ts';
 import { widthCorner } from './stack/width-corner.ts';
 import { widthOff } from './stack/width-off.ts';
 import { allowUnused } from './text/allow-unused.ts';
@@ -120,6 +122,7 @@ export const checks: readonly Check[] = [
   spacerOffAxle,
   spacerRubs,
   symmetricPartsDiffer,
+  wallMissing,
   widthCorner,
   widthOff,
   filletTooLarge,
@@ -136,6 +139,7 @@ export const checks: readonly Check[] = [
   seatTooDeep,
   shoulderTooLow,
   shoulderTouchesInner,
+  wallThin,
   journalFitOff,
   journalOff,
   endCapBottoms,
