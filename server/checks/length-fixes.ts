@@ -19,6 +19,8 @@ export interface LengthChange {
   readonly rank: number;
   /** What it does to another loop, when it does. */
   readonly sideEffect: string | null;
+  /** Whether it takes two bearings further from where their stops hold them: it closes one loop and opens another. */
+  readonly harmful: boolean;
 }
 
 const rankOf: Partial<Record<StackPart['kind'], number>> = {
@@ -31,6 +33,9 @@ const rankOf: Partial<Record<StackPart['kind'], number>> = {
   locknut: 7,
   cone: 8,
 };
+
+/** Added to the rank of a change that does harm elsewhere. */
+const afterAllOthers = 20;
 
 /**
  * The lengths of the stack that could bring the mean of a loop to `target`, best first: shims and spacers before
@@ -57,8 +62,9 @@ export function lengthChanges(
     const twin = twinOf(variant, part);
     const alike = twin !== null && Math.abs((twin.values.length?.value.nominal ?? 0) - to) < 0.005;
     const base = { address: item.address, path: written.path, dimension: written.value, from, to };
-    if (alike) return [{ ...base, rank: -1, sideEffect: `the same as ${twin.address}` }];
-    return [{ ...base, rank: rank + effect.penalty, sideEffect: effect.said }];
+    if (alike) return [{ ...base, rank: -1, sideEffect: `the same as ${twin.address}`, harmful: false }];
+    const { harmful, said } = effect;
+    return [{ ...base, rank: rank + (harmful ? afterAllOthers : 0), sideEffect: said, harmful }];
   });
   return changes.sort((a, b) => a.rank - b.rank);
 }
@@ -80,7 +86,7 @@ function pairEffect(
   variant: VariantAnalysis,
   item: LoopTerm,
   change: number,
-): { penalty: number; said: string | null } {
+): { harmful: boolean; said: string | null } {
   for (const pair of variant.pairs) {
     if (pair.loop.located !== 'shoulders' || !pair.drawn) continue;
     const inside = pair.loop.terms.find((other) => other.path === item.path);
@@ -90,22 +96,26 @@ function pairEffect(
     const worse = Math.abs(now) + 0.005 < Math.abs(then);
     const between = pair.loop.bearings.join(' and ');
     return {
-      penalty: worse ? 20 : 0,
+      harmful: worse,
       said: `moves the inner rings of ${between} from ${signed(now)} to ${signed(then)} against their shoulders`,
     };
   }
-  return { penalty: 0, said: null };
+  return { harmful: false, said: null };
 }
 
-/** The change to make first, as a request: `shorten end-cap.right by 0.12 to 13.91`; null where none helps. */
+/**
+ * The change to make first, as a request: `shorten end-cap.right by 0.12 to 13.91`; null where none helps, or where
+ * each would do harm elsewhere.
+ */
 export function sayBest(changes: readonly LengthChange[]): string | null {
   const [best] = changes;
-  if (!best) return null;
+  if (!best || best.harmful) return null;
   const shared = sharedByCaps(changes);
   return shared && isCap(best) ? sayShared(shared) : sayChange(best);
 }
 
-function sayChange(change: LengthChange): string {
+/** A change as a request, whatever else it does. */
+export function sayChange(change: LengthChange): string {
   const by = Math.abs(change.to - change.from);
   return `${verb(change)} ${change.address} by ${length(by)} to ${length(change.to)}`;
 }
@@ -136,6 +146,8 @@ export function lengthFixes(
       ),
     });
   }
+  // What does harm elsewhere is offered, and never taken without a look.
+  if (changes[0]?.harmful) return list;
   return list.map((fix, index) => (index === 0 ? { ...fix, preferred: true } : fix));
 }
 

@@ -55,6 +55,7 @@ function draftOf(
   const target = gapTarget(wanted, result);
   const changes = lengthChanges(variant, gap.loop, target, how);
   const [best] = changes;
+  const todo = sayBest(changes);
   const off =
     severity === 'error'
       ? sayAgainst(result.mean, wanted)
@@ -62,7 +63,7 @@ function draftOf(
   return {
     path: best?.path ?? wanted.path,
     severity,
-    message: `gap between shell and freehub ${millimetres(result.mean)} on average${how === 'built' ? ', as measured' : ''}, wanted ${sayWanted(wanted)}: ${off}${best ? ` — ${sayBest(changes)}` : ''}`,
+    message: `gap between shell and freehub ${millimetres(result.mean)} on average${how === 'built' ? ', as measured' : ''}, wanted ${sayWanted(wanted)}: ${off}${todo === null ? '' : ` — ${todo}`}`,
     related: relatedTerms(gap.loop, result, how),
     data: loopData(gap.loop, result),
     fixes: lengthFixes(

@@ -33,10 +33,11 @@ function* rubbing(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft>
     const target = gapTarget(wanted, result);
     const changes = lengthChanges(variant, gap.loop, target, how);
     const [best] = changes;
+    const todo = sayBest(changes);
     const last = gap.loop.terms.find(({ key }) => key === 'length') ?? gap.loop.terms[0];
     yield {
       path: best?.path ?? last?.path ?? wanted.path,
-      message: `gap between shell and freehub ${millimetres(result.mean)} on average, wanted ${sayWanted(wanted)}: they touch${best ? ` — ${sayBest(changes)}` : ''}`,
+      message: `gap between shell and freehub ${millimetres(result.mean)} on average, wanted ${sayWanted(wanted)}: they touch${todo === null ? '' : ` — ${todo}`}`,
       related: relatedTerms(gap.loop, result, how),
       data: loopData(gap.loop, result),
       fixes: lengthFixes(

@@ -1,7 +1,7 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import type { Closed } from '../../analysis/close.ts';
 import type { Loop, Wanted } from '../../assembly/loop.ts';
-import { millimetres, share } from '../../engine/base/figures.ts';
+import { length, millimetres, share } from '../../engine/base/figures.ts';
 import type { Check, Draft, Severity } from '../check.ts';
 import { emptySeats } from '../empty-seats.ts';
 import { lengthChanges, lengthFixes, sayBest } from '../length-fixes.ts';
@@ -67,13 +67,14 @@ function draftOf(
   const middle = (wanted.lo + wanted.hi) / 2;
   const centred = Math.abs(closed.mean - middle) < 0.01;
   const changes = centred ? [] : lengthChanges(variant, loop, middle, how);
-  const [best] = changes;
+  const best = changes.find(({ harmful }) => !harmful);
   const measured = how === 'built' ? ', as measured' : '';
   const against =
     severity === 'error'
       ? sayAgainst(closed.mean, wanted)
       : `${share(closed.shareOutside ?? 0)} of builds fall outside`;
-  const todo = sayBest(changes) ?? advice(largestTerm(loop, closed));
+  const todo =
+    sayBest(changes) ?? (centred ? advice(largestTerm(loop, closed)) : byHand(closed.mean - middle));
   return {
     path: best?.path ?? wanted.path,
     severity,
@@ -82,6 +83,12 @@ function draftOf(
     data: { ...loopData(loop, closed), asMeasured: how === 'built' },
     fixes: lengthFixes(analysis, changes, `the width is then ${millimetres(middle)} on average`),
   };
+}
+
+/** Where no written length can make up for it without harm: what to do with the parts that are there. */
+function byHand(over: number): string {
+  if (0 < over) return `take ${length(over)} mm off the end caps, or off what lies outside the bearings`;
+  return `add ${length(-over)} mm of shims outside the bearings`;
 }
 
 function advice(largest: string | undefined): string {

@@ -2,7 +2,7 @@ import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { insertKey } from '../../spec/edit.ts';
 import type { Fix, TextChange } from '../../spec/problem.ts';
 import { withNominal } from '../../spec/with-nominal.ts';
-import { capital, type LengthChange, lengthFixes, sayBest } from '../length-fixes.ts';
+import { capital, type LengthChange, lengthFixes, sayChange } from '../length-fixes.ts';
 
 /** Fixes that change lengths of the hub as written in a variant only, equal end caps together first. */
 export function lengthsInVariant(
@@ -63,10 +63,14 @@ function fixInVariant(
   result: string,
 ): readonly Fix[] {
   const changes = lengthIn(analysis, variant, change);
-  const said = sayBest([change]);
-  if (changes.length === 0 || said === null) return [];
+  if (changes.length === 0) return [];
   const side = change.sideEffect ? `; ${change.sideEffect}` : '';
-  return [{ title: `${capital(said)} in ${variant.assembly.hub.name} only: ${result}${side}`, changes }];
+  return [
+    {
+      title: `${capital(sayChange(change))} in ${variant.assembly.hub.name} only: ${result}${side}`,
+      changes,
+    },
+  ];
 }
 
 /** As a change of its own, or as a key of one that is there. */
