@@ -2,10 +2,11 @@ import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { length, millimetres } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { emptySeats } from '../empty-seats.ts';
 import { loopData, relatedTerms } from '../loop-talk.ts';
 import { pageHub } from '../page-hub.ts';
 import { rewriteFix } from '../rewrite.ts';
-import { findSeat } from '../seat-of.ts';
+import { findSeat, isSplit } from '../seat-of.ts';
 
 /** A seat is shallower than the rings that stand in it. */
 export const seatProud: Check = {
@@ -28,7 +29,9 @@ function* proud(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
     const result = seat.built ?? seat.drawn;
     const filled = findSeat(variant, seat.loop.seat);
     const depth = filled?.seat.values.depth;
-    if (!result || !depth || -most <= result.mean) continue;
+    if (!result || !filled || !depth || -most <= result.mean) continue;
+    // A bearing in the wrong seat is the fault then, and said where it names the seat.
+    if (isSplit(filled, variant.assembly.line) && emptySeats(variant).length > 0) continue;
     const widths = seat.loop.terms.slice(1).reduce((sum, item) => sum + item.settled.drawn.nominal, 0);
     const rings = seat.loop.bearings.join(' and ');
     const name = `depth of ${seat.loop.seat}`;
