@@ -1,5 +1,4 @@
-/** Temperature at which every dimension of a spec holds, °C. */
-export const REFERENCE_TEMPERATURE = 20;
+import { REFERENCE_TEMPERATURE } from '../base/reference-temperature.ts';
 
 /** Two parts that fit into each other, by their linear expansion, 1/K. */
 export interface ExpansionPair {
