@@ -58,7 +58,7 @@ function acrossPair(
     const { terms, missing } = gather(inner);
     return { ...base, located: 'spacer', terms: [], inner: terms, outer: [], missing };
   }
-  inner.push(...faceOffset(from, rules), ...faceOffset(to, rules));
+  inner.push(...faceOffset(from, rules), ...faceOffset(to, rules), ...setByHand(line, from, to));
   const innerGathered = gather(inner);
   const outer = gather(betweenStops(filled, left, right, rules, alone));
   return {
@@ -82,6 +82,13 @@ function faceOffset({ part, bearing, address }: LinePart, rules: SettlingRules):
   if (!innerWidth || !outerWidth) return [];
   const extended = Math.abs(innerWidth.drawn.nominal - outerWidth.drawn.nominal);
   return extended <= sameWidth ? [] : [{ address, key: 'face-offset', path: part.path }];
+}
+
+/** An adjuster between two bearings sets their distance by hand: its length in mid position does not tell it. */
+function setByHand(line: readonly LinePart[], from: LinePart, to: LinePart): readonly TermOrMissing[] {
+  return between(line, from, to)
+    .filter(({ part }) => part.kind === 'adjuster')
+    .map(({ part, address }) => ({ address, key: 'position on its thread', path: part.path }));
 }
 
 /** Nominal ring widths nearer than this, mm, are one width: a reading differs from the standard by more. */

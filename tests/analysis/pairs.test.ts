@@ -95,6 +95,15 @@ test('an inner ring wider than its outer ring leaves the pair open until it says
   expect(told?.drawn?.mean).toBeCloseTo(0.01, 9);
 });
 
+test('an adjuster between two bearings leaves their distance to the hand that sets it', () => {
+  const text = hub({}).replace('spacer: centre', 'adjuster: centre\n    travel: 1');
+  const variant = asWritten(text);
+  expect(variant.pairs[0]?.drawn).toBeNull();
+  expect(variant.unchecked.map(({ missing }) => missing)).toContain(
+    'position on its thread of adjuster.centre',
+  );
+});
+
 test('a seat that only the spacer locates leaves no difference', () => {
   const pair = pairOf(hub({ seats: ['', ', stop: spacer'] }));
   expect(pair?.loop.located).toBe('spacer');
