@@ -1,6 +1,7 @@
 import { lineOf, nextLine } from './lines.ts';
 import { makeProblem, replaceFix } from './make-problem.ts';
 import type { MendedText } from './mended-text.ts';
+import { missingDashes } from './missing-dash.ts';
 import type { Fix, Problem, TextChange } from './problem.ts';
 import { isKnownKey } from './schema/known-keys.ts';
 import { openColumns, openQuote, type TextLine, textLines } from './text-lines.ts';
@@ -21,6 +22,8 @@ export function mendText(mended: MendedText): Problem[] {
   if (text.includes('<<<<<<<')) problems.push(...conflictMarkers(mended));
   if (/^(?:---|\.\.\.)/m.test(text)) problems.push(...secondDocument(mended));
   if (text.includes('\t')) problems.push(...tabs(mended));
+  if (text.includes('?')) questionMarks(mended);
+  problems.push(...missingDashes(mended));
   if (/^[ \t]*(?:- +)*-[A-Za-z]/m.test(text)) problems.push(...dashes(mended));
   if (/(?:^|[{,[\s])[a-zA-Z][\w-]*:(?=[^\s:/\\,}\]])/.test(text)) problems.push(...colons(mended));
   return problems;
@@ -166,6 +169,16 @@ function expanded(blanks: string, width: number): number {
   let column = 0;
   for (const c of blanks) column += c === '\t' ? width - (column % width) : 1;
   return column;
+}
+
+/** `length: ?` is a value nobody knows yet: it is read as none, where YAML would begin another key. */
+function questionMarks(mended: MendedText): void {
+  for (const match of mended.original.matchAll(/:[ \t]+(\?+)(?=[ \t]*(?:[,}\r\n]|[ \t]#|$))/g)) {
+    mended.blank({
+      start: match.index + match[0].length - (match[1]?.length ?? 0),
+      end: match.index + match[0].length,
+    });
+  }
 }
 
 /** `-bearing: left`: without a blank after its dash an item is part of the text before it. */

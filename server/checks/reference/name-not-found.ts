@@ -35,7 +35,7 @@ function* unknownNames(analysis: Analysis, variant: VariantAnalysis): Iterable<D
       who: address,
       kind: 'seat',
       known,
-      near: nearestOf(seat.value, free) ?? nearestOf(seat.value, known),
+      near: byName(seat.value, known) ?? nearestOf(seat.value, free) ?? nearestOf(seat.value, known),
     });
   }
   const parts = [...hub.stack, ...hub.beside].map(({ address }) => address);
@@ -49,6 +49,12 @@ function* unknownNames(analysis: Analysis, variant: VariantAnalysis): Iterable<D
       yield draftOf(analysis, { value: from, path: at.path }, named(address, from, others));
     }
   }
+}
+
+/** `left`, where one housing alone has a seat of that name: `shell.left`. */
+function byName(name: string, known: readonly string[]): string | null {
+  const [only, ...more] = known.filter((address) => address.endsWith(`.${name}`));
+  return only !== undefined && more.length === 0 ? only : null;
 }
 
 interface Naming {

@@ -1,5 +1,5 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
-import { swapItems } from '../../spec/edit.ts';
+import { setValue, swapItems } from '../../spec/edit.ts';
 import type { StackPart } from '../../spec/model.ts';
 import type { Fix } from '../../spec/problem.ts';
 import type { Check, Draft } from '../check.ts';
@@ -13,7 +13,7 @@ export const partOutOfOrder: Check = {
   severity: 'error',
   summary: 'A part of the stack stands where it cannot be.',
   page: {
-    why: 'The stack is written as it lies on the axle, from the non-drive side to the drive side. The dropouts bear on the outermost parts, so nothing stands outside the end caps, and a part called left lies left of its twin called right. Everything else, from the clamped width to the order of work, reads that order.',
+    why: 'The stack is written as it lies on the axle, from the non-drive side to the drive side. The dropouts bear on the outermost parts, so nothing stands outside the end caps, a part called left lies left of its twin called right, and the bearing in the left seat of a housing left of the one in its right seat. Everything else, from the clamped width to the order of work, reads that order.',
     bad: pageHub(
       [
         'bearing: left\n    code: 6803-2RS\n    seat: shell.left',
@@ -45,6 +45,34 @@ function* outOfOrder(analysis: Analysis, variant: VariantAnalysis): Iterable<Dra
     };
   }
   yield* outsideTheCaps(analysis, stack);
+  yield* seatsCrossed(analysis, variant);
+}
+
+/** The left bearing of a housing names its right seat, and the other way round. */
+function* seatsCrossed(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
+  const { shell, freehub, line } = variant.assembly;
+  for (const housing of [shell, freehub]) {
+    const [left, right] = ['left', 'right'].map((side) =>
+      housing?.seats.find(({ seat }) => seat.name === side),
+    );
+    const [inLeft, inRight] = [left?.bearings[0], right?.bearings.at(-1)];
+    if (!left || !right || !inLeft || !inRight || line.indexOf(inLeft) < line.indexOf(inRight)) continue;
+    // Parts that are written in the wrong order as well are swapped whole, which takes their seats along.
+    if (inLeft.part.name === 'left' && inRight.part.name === 'right') continue;
+    const [one, other] = [inRight.part.values.seat, inLeft.part.values.seat];
+    if (!one || !other) continue;
+    const changes = [
+      ...setValue(analysis.spec, one.path, left.address),
+      ...setValue(analysis.spec, other.path, right.address),
+    ];
+    yield {
+      path: one.path,
+      message: `${inRight.address} names seat ${right.address} and stands left of ${inLeft.address}, which names ${left.address}: the stack runs from left to right — swap the two seats`,
+      related: [{ path: other.path, message: `${inLeft.address} names ${left.address}` }],
+      data: { part: inRight.address, twin: inLeft.address },
+      fixes: [{ title: `Swap the seats ${left.address} and ${right.address}`, changes, preferred: true }],
+    };
+  }
 }
 
 function* outsideTheCaps(analysis: Analysis, stack: readonly StackPart[]): Iterable<Draft> {

@@ -6,6 +6,7 @@ import type { Check, Draft, Severity } from '../check.ts';
 import { emptySeats } from '../empty-seats.ts';
 import { lengthChanges, lengthFixes, sayBest } from '../length-fixes.ts';
 import { loopData, relatedTerms, sayAgainst, sayWanted } from '../loop-talk.ts';
+import { hasUnreadParts } from '../unread-parts.ts';
 
 /** The clamped stack does not come to the width the frame or fork wants. */
 export const widthOff: Check = {
@@ -37,7 +38,7 @@ export function widthDraft(analysis: Analysis, variant: VariantAnalysis): Draft 
   const { width } = variant;
   const { wanted } = width.loop;
   // A stack that lacks a bearing is short for that reason, and it is said at the empty seat.
-  if (!wanted || emptySeats(variant).length > 0) return null;
+  if (!wanted || emptySeats(variant).length > 0 || hasUnreadParts(analysis)) return null;
   for (const how of ['built', 'drawn'] as const) {
     const closed = width[how];
     const severity = closed ? judge(closed, wanted, analysis) : null;
