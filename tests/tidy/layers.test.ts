@@ -20,7 +20,7 @@ const rows: Readonly<
     packages: [],
   },
   'server/engine/play': {
-    folders: ['server/engine/base', 'server/engine/tables', 'server/engine/contact'],
+    folders: ['server/engine/base', 'server/engine/tables', 'server/engine/contact', 'server/engine/seats'],
     packages: [],
   },
   'server/engine/life': {
