@@ -24,3 +24,22 @@ test('two bearings side by side in one seat are no slip', () => {
   );
   expect(codesIn(text)).toEqual(['width-corner']);
 });
+
+test('a calliper reading that leaves no doubt is judged, one that does is not', () => {
+  // Ring 25.991 to 26; a seat read 26.15 ±0.02 is at least 0.13 too large, one read 25.99 may be either.
+  const seat = (bore: string) => pageHub(['left: { bore: 26 N7', `left: { bore: ${bore}`]);
+  expect(codesIn(seat('measured 26.15'))).toEqual(['seat-loose']);
+  expect(codesIn(seat('measured 25.99'))).toEqual(['reading-too-coarse']);
+  // At least 0.06 of interference, where a thousandth of 26 is the most.
+  expect(codesIn(seat('measured 25.91'))).toEqual(['seat-over-tight']);
+  const axle = (diameter: string) => pageHub(['diameter: 17 h6', `diameter: ${diameter}`]);
+  expect(codesIn(axle('measured 16.90'))).toEqual(['journal-fit-off']);
+  expect(codesIn(axle('measured 16.99'))).toEqual(['reading-too-coarse']);
+});
+
+test('diameters without a tolerance that plainly do not go together are two sizes', () => {
+  expect(codesIn(pageHub(['left: { bore: 26 N7', 'left: { bore: 26.15']))).toEqual(['seat-bore-off']);
+  expect(codesIn(pageHub(['diameter: 17 h6', 'diameter: 17.15']))).toEqual(['journal-off']);
+  // A drawn clearance is none.
+  expect(codesIn(pageHub(['diameter: 17 h6', 'diameter: 16.95']))).toEqual([]);
+});

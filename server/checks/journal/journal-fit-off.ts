@@ -5,9 +5,9 @@ import { setValue } from '../../spec/edit.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { interference, sayInterference } from '../fit-of.ts';
-import { journalOf } from '../journal-of.ts';
+import { journalOf, pushesOn } from '../journal-of.ts';
 import { pageHub } from '../page-hub.ts';
-import { canJudge, isFitted } from '../seat/fitted.ts';
+import { isDecided, isFitted } from '../seat/fitted.ts';
 
 /** The inner ring is pressed onto the axle, or has far too much room on it. */
 export const journalFitOff: Check = {
@@ -28,9 +28,6 @@ export const journalFitOff: Check = {
   run: (analysis) => eachVariant(analysis, (variant) => fitOff(analysis, variant)),
 };
 
-/** Mean interference, mm, that a hand still pushes on: above it the ring is pressed. */
-const pushesOn = 0.005;
-
 function* fitOff(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
   const seen = new Set<unknown>();
   for (const bearing of variant.assembly.bearings) {
@@ -38,10 +35,10 @@ function* fitOff(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> 
     const decoded = bearing.bearing;
     if (!journal || !decoded || !bearing.bore || !isFitted(journal.placed.value)) continue;
     const settled = settle(journal.placed, variant.assembly.rules);
-    if (seen.has(settled.path) || !canJudge(settled) || 0.2 < Math.abs(settled.drawn.nominal - decoded.bore))
-      continue;
+    if (seen.has(settled.path) || 0.2 < Math.abs(settled.drawn.nominal - decoded.bore)) continue;
     const fit = interference(bearing.bore, settled);
     const most = analysis.limits.value('journal-clearance');
+    if (!isDecided(settled, fit, -most, pushesOn)) continue;
     if (-most <= fit.mean && fit.mean <= pushesOn) continue;
     seen.add(settled.path);
     const tight = 0 < fit.mean;

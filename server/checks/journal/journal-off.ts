@@ -2,7 +2,7 @@ import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { length, plain } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
-import { journalOf, sameSize } from '../journal-of.ts';
+import { isOtherSize, journalOf } from '../journal-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { rewriteFix } from '../rewrite.ts';
 
@@ -28,7 +28,7 @@ function* wrongSize(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
     const decoded = bearing.bearing;
     if (!journal || !decoded || seen.has(journal.placed.path)) continue;
     const off = journal.placed.value.nominal - decoded.bore;
-    if (Math.abs(off) <= sameSize) continue;
+    if (!isOtherSize(journal.placed.value, decoded.bore)) continue;
     seen.add(journal.placed.path);
     yield {
       path: journal.placed.path,

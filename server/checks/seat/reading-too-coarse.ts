@@ -1,13 +1,15 @@
-import type { VariantAnalysis } from '../../analysis/analyze.ts';
-import { settle } from '../../assembly/settle.ts';
+import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
+import { type Settled, settle } from '../../assembly/settle.ts';
 import { micrometres, plain } from '../../engine/base/figures.ts';
 import type { Dimension } from '../../spec/model.ts';
 import type { Placed } from '../../spec/place.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { interference } from '../fit-of.ts';
+import { journalOf, pushesOn } from '../journal-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { seatsOf } from '../seat-of.ts';
-import { canJudge } from './fitted.ts';
+import { canJudge, isDecided } from './fitted.ts';
 
 /** A measured diameter is too uncertain to say whether a ring fits. */
 export const readingTooCoarse: Check = {
@@ -21,25 +23,50 @@ export const readingTooCoarse: Check = {
     good: pageHub(['left: { bore: 26 N7', 'left: { bore: measured 25.985 ±0.003']),
     sources: ['common practice'],
   },
-  run: (analysis) => eachVariant(analysis, tooCoarse),
+  run: (analysis) => eachVariant(analysis, (variant) => tooCoarse(analysis, variant)),
 };
 
-function* tooCoarse(variant: VariantAnalysis): Iterable<Draft> {
-  const { hub, bearings, rules } = variant.assembly;
-  const seats = seatsOf(variant).filter((seat) => seat.bearings.length > 0);
-  const diameters: readonly (readonly [string, Placed<Dimension> | undefined])[] = [
-    ...seats.map((seat) => [`bore of ${seat.address}`, seat.seat.values.bore] as const),
-    ...bearings.map(({ part, address }) => [`journal of ${address}`, part.values.journal] as const),
-    ['diameter of the axle', bearings.length > 0 ? hub.axle?.values.diameter : undefined],
-  ];
-  for (const [name, placed] of diameters) {
-    if (!placed) continue;
-    const settled = settle(placed, rules);
-    if (canJudge(settled) || !settled.built) continue;
+function* tooCoarse(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
+  for (const { name, placed, decided } of [...bores(analysis, variant), ...journals(analysis, variant)]) {
+    const settled = settle(placed, variant.assembly.rules);
+    if (canJudge(settled) || !settled.built || decided(settled)) continue;
     yield {
       path: placed.path,
       message: `${name} was read as ${plain(settled.built.nominal)} ±${micrometres(settled.built.upper)}: a fit is decided by a few micrometres, so it stays unchecked — measure it to ±5 µm and write the uncertainty`,
       data: { reading: settled.built.nominal, uncertaintyUm: settled.built.upper * 1000 },
     };
   }
+}
+
+interface Diameter {
+  readonly name: string;
+  readonly placed: Placed<Dimension>;
+  /** Whether even the coarse reading leaves no doubt: then it is judged, and not too coarse. */
+  readonly decided: (settled: Settled) => boolean;
+}
+
+function bores(analysis: Analysis, variant: VariantAnalysis): readonly Diameter[] {
+  return seatsOf(variant).flatMap((seat): readonly Diameter[] => {
+    const placed = seat.seat.values.bore;
+    if (!placed || seat.bearings.length === 0) return [];
+    const ring = seat.contact?.bearing?.outside;
+    const least = analysis.limits.value('seat-interference');
+    const most = analysis.limits.value('seat-interference-per-diameter') * (ring?.drawn.nominal ?? 0);
+    const decided = (settled: Settled): boolean =>
+      ring !== undefined && ring !== null && isDecided(settled, interference(settled, ring), least, most);
+    return [{ name: `bore of ${seat.address}`, placed, decided }];
+  });
+}
+
+function journals(analysis: Analysis, variant: VariantAnalysis): readonly Diameter[] {
+  const most = analysis.limits.value('journal-clearance');
+  const seen = new Set<unknown>();
+  return variant.assembly.bearings.flatMap((bearing): readonly Diameter[] => {
+    const journal = journalOf(variant, bearing);
+    if (!journal || seen.has(journal.placed)) return [];
+    seen.add(journal.placed);
+    const decided = (settled: Settled): boolean =>
+      bearing.bore !== null && isDecided(settled, interference(bearing.bore, settled), -most, pushesOn);
+    return [{ ...journal, decided }];
+  });
 }

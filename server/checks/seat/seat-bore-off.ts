@@ -8,6 +8,7 @@ import { sameSize } from '../journal-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { rewriteFix } from '../rewrite.ts';
 import { seatsOf } from '../seat-of.ts';
+import { isFitted, plainlyApart } from './fitted.ts';
 
 /** A seat and the bearing in it are of two different sizes. */
 export const seatBoreOff: Check = {
@@ -31,7 +32,7 @@ function* wrongSize(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
       const decoded = bearing?.bearing;
       if (!bore || !bearing || !decoded) continue;
       const off = bore.value.nominal - decoded.outside;
-      if (Math.abs(off) <= sameSize) continue;
+      if (Math.abs(off) <= (isFitted(bore.value) ? sameSize : plainlyApart)) continue;
       const name = `bore of ${seat.address}`;
       yield {
         path: bore.path,

@@ -9,7 +9,7 @@ import { eachVariant } from '../each-variant.ts';
 import { interference, sayInterference } from '../fit-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { seatsOf } from '../seat-of.ts';
-import { canJudge, isFitted } from './fitted.ts';
+import { isDecided, isFitted } from './fitted.ts';
 
 /** The outer ring has room in its seat and creeps under the load that turns round it. */
 export const seatLoose: Check = {
@@ -30,6 +30,9 @@ export const seatLoose: Check = {
   run: (analysis) => eachVariant(analysis, (variant) => loose(analysis, variant)),
 };
 
+/** A bore that was measured is there already, and no class makes it smaller. */
+const byHand = 'hold the ring with a retaining compound and write compound: yes, or bush the seat';
+
 function* loose(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
   const least = analysis.limits.value('seat-interference');
   for (const seat of seatsOf(variant)) {
@@ -39,7 +42,7 @@ function* loose(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
     const settled = settle(bore, variant.assembly.rules);
     const fit = interference(settled, bearing.outside);
     if (
-      !canJudge(settled) ||
+      !isDecided(settled, fit, least, Number.POSITIVE_INFINITY) ||
       least <= fit.mean ||
       Math.abs(bore.value.nominal - bearing.bearing.outside) > 0.2
     )
@@ -50,7 +53,7 @@ function* loose(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
         : bore.value.written;
     yield {
       path: bore.path,
-      message: `${written} leaves the ring of ${bearing.address} loose: ${sayInterference(fit)}, wanted interference in a wheel — ${plain(bearing.bearing.outside)} N7 is usual`,
+      message: `${settled.built ? `${seat.address} was measured ${plain(settled.built.nominal)} and` : written} leaves the ring of ${bearing.address} loose: ${sayInterference(fit)}, wanted interference in a wheel — ${settled.built ? byHand : `${plain(bearing.bearing.outside)} N7 is usual`}`,
       related: [
         {
           path: bearing.from,

@@ -7,7 +7,7 @@ import { eachVariant } from '../each-variant.ts';
 import { interference, sayInterference } from '../fit-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { seatsOf } from '../seat-of.ts';
-import { canJudge, isFitted } from './fitted.ts';
+import { isDecided, isFitted } from './fitted.ts';
 
 /** More interference than a thin ring should be given. */
 export const seatOverTight: Check = {
@@ -37,7 +37,12 @@ function* overTight(analysis: Analysis, variant: VariantAnalysis): Iterable<Draf
     const settled = settle(bore, variant.assembly.rules);
     const fit = interference(settled, bearing.outside);
     const most = analysis.limits.value('seat-interference-per-diameter') * outside;
-    if (!canJudge(settled) || fit.mean <= most || Math.abs(bore.value.nominal - outside) > 0.2) continue;
+    if (
+      !isDecided(settled, fit, Number.NEGATIVE_INFINITY, most) ||
+      fit.mean <= most ||
+      Math.abs(bore.value.nominal - outside) > 0.2
+    )
+      continue;
     yield {
       path: bore.path,
       message: `${bore.value.written} presses the ring of ${bearing.address} with ${sayInterference(fit)}, wanted ${micrometres(most)} at most: ${micrometres(fit.mean - most)} too much — ${plain(outside)} N7 is usual`,
