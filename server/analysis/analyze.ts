@@ -5,6 +5,8 @@ import type { SpecDocument } from '../spec/document.ts';
 import type { Workshop } from '../spec/workshop-model.ts';
 import { close, type LoopAnalysis, type StatisticsRules } from './close.ts';
 import { type ResolvedLimits, resolveLimits } from './limits.ts';
+import { bench, type Conditions } from './mechanics/conditions.ts';
+import { type Mechanics, mechanicsOf } from './mechanics/mechanics-of.ts';
 import { mergeWorkshops } from './merge-workshops.ts';
 import { uncheckedOf } from './unchecked.ts';
 
@@ -17,6 +19,8 @@ export interface VariantAnalysis {
   readonly seats: readonly LoopAnalysis<SeatLoop>[];
   readonly gaps: readonly LoopAnalysis<GapLoop>[];
   readonly unchecked: readonly Unchecked[];
+  /** Fits, clearance, play and load; as built where `how` says so. Worked out when first asked, then kept. */
+  readonly mechanics: (how?: 'drawn' | 'built', conditions?: Conditions) => Mechanics;
 }
 
 /** A reference from this file to another, as far as it could be followed. */
@@ -72,7 +76,23 @@ export function analyze(spec: SpecDocument, surroundings: Surroundings): Analysi
       const seats = assembly.seats.map((loop) => close(loop, statistics));
       const gaps = assembly.gaps.map((loop) => close(loop, statistics));
       const worked = { name: hub.name, assembly, width, pairs, seats, gaps };
-      return { ...worked, unchecked: uncheckedOf(worked) };
+      return { ...worked, unchecked: uncheckedOf(worked), mechanics: keptMechanics(worked, workshop) };
     }),
+  };
+}
+
+/** Mechanics are asked for by few readers: they are worked out at the first question for each set of conditions. */
+function keptMechanics(
+  variant: Pick<VariantAnalysis, 'assembly' | 'pairs'>,
+  workshop: Workshop | null,
+): VariantAnalysis['mechanics'] {
+  const kept = new Map<string, Mechanics>();
+  return (how = 'drawn', conditions = bench) => {
+    const key = `${how} ${conditions.temperature} ${conditions.clampForce}`;
+    const known = kept.get(key);
+    if (known) return known;
+    const made = mechanicsOf(variant, workshop, how, conditions);
+    kept.set(key, made);
+    return made;
   };
 }

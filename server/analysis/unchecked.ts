@@ -4,7 +4,7 @@ import type { VariantAnalysis } from './analyze.ts';
 import type { LoopAnalysis } from './close.ts';
 
 /** What could not be worked out, each with the dimension it would take. */
-export function uncheckedOf(variant: Omit<VariantAnalysis, 'unchecked'>): readonly Unchecked[] {
+export function uncheckedOf(variant: Omit<VariantAnalysis, 'unchecked' | 'mechanics'>): readonly Unchecked[] {
   const { assembly } = variant;
   const list: Unchecked[] = [
     ...missingOf('clamped width', variant.width),

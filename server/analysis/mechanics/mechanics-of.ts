@@ -1,0 +1,93 @@
+import type { StackBearing } from '../../assembly/bearings.ts';
+import { grooveClearanceFactors } from '../../engine/tables/groove-clearance-factors.ts';
+import type { Workshop } from '../../spec/workshop-model.ts';
+import type { VariantAnalysis } from '../analyze.ts';
+import { type Clamp, clampOf } from './clamp-of.ts';
+import { bench, type Conditions } from './conditions.ts';
+import { materialOf } from './material-of.ts';
+import { type MountedBearing, mountBearing } from './mounted-bearing.ts';
+import { type PairMechanics, type PairUnchecked, pairMechanics } from './pair-mechanics.ts';
+
+/** What press fits, the clamp and temperature do to the bearings of one variant, at the means. */
+export interface Mechanics {
+  readonly clamp: Clamp | null;
+  readonly bearings: readonly MountedBearing[];
+  /** In the order of the variant's pairs. */
+  readonly pairs: readonly (PairMechanics | PairUnchecked)[];
+}
+
+/** What mechanics reads of a variant. */
+type Loops = Pick<VariantAnalysis, 'assembly' | 'pairs'>;
+
+/** Works the mechanics of a variant out, as drawn or as built. Nothing is kept: the caller asks once. */
+export function mechanicsOf(
+  variant: Loops,
+  workshop: Workshop | null,
+  how: 'drawn' | 'built',
+  conditions: Conditions = bench,
+): Mechanics {
+  const { assembly } = variant;
+  const clamp = clampOf(assembly.hub, workshop, conditions.clampForce);
+  const bearings = assembly.bearings.flatMap(
+    (stack) => mount(stack, variant, workshop, how, conditions) ?? [],
+  );
+  const pairs = variant.pairs.map((pair) =>
+    pairMechanics(
+      assembly,
+      pair.loop,
+      (how === 'built' ? pair.built : null) ?? pair.drawn,
+      bearings,
+      clamp,
+      workshop,
+      conditions.temperature,
+    ),
+  );
+  return { clamp, bearings, pairs };
+}
+
+function mount(
+  stack: StackBearing,
+  { assembly }: Loops,
+  workshop: Workshop | null,
+  how: 'drawn' | 'built',
+  { temperature }: Conditions,
+): MountedBearing | null {
+  const { hub, rules } = assembly;
+  const housing =
+    [assembly.shell, assembly.freehub].find((filled) =>
+      filled?.seats.some(({ bearings }) => bearings.some(({ address }) => address === stack.address)),
+    ) ?? null;
+  const seat =
+    housing?.seats.find(({ bearings }) => bearings.some(({ address }) => address === stack.address)) ?? null;
+  const axle = hub.axle?.values;
+  return mountBearing(
+    stack,
+    {
+      housing,
+      seat,
+      shell: housing
+        ? materialOf(
+            `the ${housing.housing.name}`,
+            housing.housing.values.material,
+            'aluminium 6061-T6',
+            workshop,
+          )
+        : null,
+      journal: stack.part.values.journal ?? axle?.diameter ?? null,
+      axleBore: axle?.bore?.value.nominal ?? 0,
+      axle: materialOf('the axle', axle?.material, 'aluminium 7075-T6', workshop),
+      rules,
+      temperature,
+      factor: publishedFactor(stack),
+    },
+    how,
+  );
+}
+
+/** The printed K of a series and bore code, where the table has one. */
+function publishedFactor({ bearing }: StackBearing): number | null {
+  const match = /^(160|60|62|63)(\d\d)$/.exec(bearing?.basic ?? '');
+  if (!match) return null;
+  const [, series, code] = match as unknown as [string, keyof typeof grooveClearanceFactors, string];
+  return grooveClearanceFactors[series][code] ?? null;
+}

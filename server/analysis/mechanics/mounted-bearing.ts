@@ -1,0 +1,216 @@
+import type { StackBearing } from '../../assembly/bearings.ts';
+import type { FilledHousing, FilledSeat } from '../../assembly/housings.ts';
+import { asBuilt, type Limits, type Settled, type SettlingRules, settle } from '../../assembly/settle.ts';
+import { type BallGeometry, grooveCentreDistance } from '../../engine/contact/ball-geometry.ts';
+import { axialClearance } from '../../engine/play/axial-clearance.ts';
+import { type InnerGeometry, innerGeometry } from '../../engine/play/inner-geometry.ts';
+import { interferenceSpread, type Spread } from '../../engine/seats/interference-spread.ts';
+import { type ClearanceTaker, mountedClearance } from '../../engine/seats/mounted-clearance.ts';
+import { slidingForce } from '../../engine/seats/mounting-force.ts';
+import { lossFactor, type PressFit, pressFit, type RingSeat } from '../../engine/seats/press-fit.ts';
+import { effectiveInterference, type Finish } from '../../engine/seats/smoothing.ts';
+import { type ExpansionPair, interferenceAt } from '../../engine/seats/thermal.ts';
+import { materials } from '../../engine/tables/materials.ts';
+import type { Dimension } from '../../spec/model.ts';
+import type { Placed } from '../../spec/place.ts';
+import type { PartMaterial } from './material-of.ts';
+
+/** One fit of a bearing, worked out at the means. */
+export interface RingFit {
+  /** Interference that works, after smoothing, mm; negative is clearance. */
+  readonly interference: Spread;
+  /** At the mean interference. */
+  readonly fit: PressFit;
+  readonly taker: ClearanceTaker;
+  readonly seat: RingSeat;
+}
+
+/** A bearing in its seat and on its axle, all of it at one temperature. Lengths in mm, pressures in MPa, forces in N. */
+export interface MountedBearing {
+  readonly address: string;
+  readonly stack: StackBearing;
+  readonly inner: InnerGeometry;
+  readonly geometry: BallGeometry;
+  /** Radial clearance before mounting; null where no table has it. */
+  readonly free: { readonly lo: number; readonly hi: number } | null;
+  readonly outerFit: RingFit | null;
+  readonly innerFit: RingFit | null;
+  /** Radial clearance when mounted; null where the clearance before is not known. */
+  readonly mounted: Spread | null;
+  /** Axial clearance from the mean mounted clearance. */
+  readonly axial: number | null;
+  /** Axial force the outer ring's grip in its seat holds. */
+  readonly grip: number;
+  readonly assumed: readonly string[];
+}
+
+/** What stands around a bearing. */
+export interface Around {
+  readonly housing: FilledHousing | null;
+  readonly seat: FilledSeat | null;
+  readonly shell: PartMaterial | null;
+  readonly journal: Placed<Dimension> | null;
+  readonly axleBore: number;
+  readonly axle: PartMaterial;
+  readonly rules: SettlingRules;
+  /** Of ring, seat and axle, °C. */
+  readonly temperature: number;
+  /** Published K of its series, mm^½. */
+  readonly factor: number | null;
+}
+
+const steel = materials['bearing steel'];
+
+/** Works out the fits of one bearing and the clearance they leave; null where its code and size are unknown. */
+export function mountBearing(
+  stack: StackBearing,
+  around: Around,
+  how: 'drawn' | 'built',
+): MountedBearing | null {
+  const decoded = stack.bearing;
+  if (!decoded) return null;
+  const { balls, groove } = stack.part.values;
+  const inner = innerGeometry({
+    bore: decoded.bore,
+    outside: decoded.outside,
+    ownBalls: balls?.value ?? null,
+    publishedBalls: decoded.balls,
+    ownGroove: groove?.value ?? null,
+    publishedFactor: around.factor,
+  });
+  const { geometry } = inner;
+  const outerFit = outerRing(stack, around, geometry, how);
+  const innerFit = innerRing(stack, around, geometry, how);
+  const { minUm, maxUm } = decoded.clearance;
+  const free = minUm === null || maxUm === null ? null : { lo: minUm / 1000, hi: maxUm / 1000 };
+  const mounted = free
+    ? mountedClearance({ clearance: free, outer: outerFit?.taker ?? null, inner: innerFit?.taker ?? null })
+        .clearance
+    : null;
+  const axial = mounted ? axialClearance(grooveCentreDistance(geometry), mounted.mean).axial : null;
+  const width = stack.outerWidth ? asBuilt(stack.outerWidth).nominal : decoded.width;
+  const grip = outerFit
+    ? slidingForce({ pressure: outerFit.fit.pressure, diameter: decoded.outside, length: width }).typical
+    : 0;
+  return {
+    address: stack.address,
+    stack,
+    inner,
+    geometry,
+    free,
+    outerFit,
+    innerFit,
+    mounted,
+    axial,
+    grip,
+    assumed: assumptions(stack, around, inner, outerFit),
+  };
+}
+
+function outerRing(
+  stack: StackBearing,
+  around: Around,
+  geometry: BallGeometry,
+  how: 'drawn' | 'built',
+): RingFit | null {
+  const bore = around.seat?.seat.values.bore;
+  const wall = around.housing?.housing.values.outside;
+  const { outside } = stack;
+  if (
+    !bore ||
+    !wall ||
+    !outside ||
+    !around.shell ||
+    (bore.value.tolerance.kind === 'none' && !bore.value.measured)
+  )
+    return null;
+  const hole = settle(bore, around.rules);
+  const cold = interferenceSpread(deviations(outside, outside, how), deviations(hole, outside, how));
+  const spread = atTemperature(
+    cold,
+    outside.drawn.nominal,
+    { inside: steel.expansion, outside: around.shell.expansion },
+    around.temperature,
+  );
+  const seat: RingSeat = {
+    ring: 'outer',
+    diameter: outside.drawn.nominal,
+    raceway: geometry.pitch + geometry.diameter,
+    material: steel,
+    walls: [{ to: wall.value.nominal, E: around.shell.E, nu: around.shell.nu }],
+  };
+  return ringFit(seat, spread, 'turned');
+}
+
+function innerRing(
+  stack: StackBearing,
+  around: Around,
+  geometry: BallGeometry,
+  how: 'drawn' | 'built',
+): RingFit | null {
+  const { journal } = around;
+  const { bore } = stack;
+  if (!journal || !bore || (journal.value.tolerance.kind === 'none' && !journal.value.measured)) return null;
+  const axle = settle(journal, around.rules);
+  const cold = interferenceSpread(deviations(axle, bore, how), deviations(bore, bore, how));
+  const spread = atTemperature(
+    cold,
+    bore.drawn.nominal,
+    { inside: around.axle.expansion, outside: steel.expansion },
+    around.temperature,
+  );
+  const seat: RingSeat = {
+    ring: 'inner',
+    diameter: bore.drawn.nominal,
+    raceway: geometry.pitch - geometry.diameter,
+    material: steel,
+    walls: [{ to: around.axleBore, E: around.axle.E, nu: around.axle.nu }],
+  };
+  return ringFit(seat, spread, 'ground');
+}
+
+function atTemperature(
+  made: Spread,
+  diameter: number,
+  expansion: ExpansionPair,
+  temperature: number,
+): Spread {
+  const at = (value: number): number => interferenceAt(value, diameter, expansion, temperature);
+  return { ...made, least: at(made.least), mean: at(made.mean), most: at(made.most) };
+}
+
+function ringFit(seat: RingSeat, made: Spread, finish: Finish): RingFit {
+  const works = (value: number): number => effectiveInterference(value, seat.diameter, finish);
+  const interference = { ...made, least: works(made.least), mean: works(made.mean), most: works(made.most) };
+  const taker = { interference: made, diameter: seat.diameter, finish, lossFactor: lossFactor(seat) };
+  return { interference, fit: pressFit(seat, interference.mean), taker, seat };
+}
+
+/** Deviations from the nominal of the ring that both mating parts are referred to, mm. */
+function deviations(part: Settled, ring: Settled, how: 'drawn' | 'built'): { lower: number; upper: number } {
+  const limits: Limits = how === 'built' ? asBuilt(part) : part.drawn;
+  const off = limits.nominal - ring.drawn.nominal;
+  return { lower: off + limits.lower, upper: off + limits.upper };
+}
+
+function assumptions(
+  stack: StackBearing,
+  around: Around,
+  { ballBasis, grooveBasis, geometry }: InnerGeometry,
+  outerFit: RingFit | null,
+): readonly string[] {
+  const said: string[] = [];
+  if (ballBasis === 'estimate') {
+    said.push(
+      `${geometry.count} balls of ${geometry.diameter.toFixed(2)} mm in ${stack.address}, estimated from the section`,
+    );
+  }
+  if (grooveBasis === 'estimate') {
+    said.push(
+      `groove radius ${geometry.innerConformity.toFixed(3)} of the ball in ${stack.address}, estimated`,
+    );
+  }
+  if (outerFit && around.shell?.assumed) said.push(around.shell.assumed);
+  if (around.axle.assumed) said.push(around.axle.assumed);
+  return said;
+}
