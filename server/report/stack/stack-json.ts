@@ -2,6 +2,7 @@ import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { Closed, LoopAnalysis } from '../../analysis/close.ts';
 import type { GapLoop, Loop, LoopTerm, PairLoop, SeatLoop, Wanted, WidthLoop } from '../../assembly/loop.ts';
 import { asBuilt } from '../../assembly/settle.ts';
+import { bearingsJson, pairMechanicsJson } from './mechanics-json.ts';
 
 /** What `stack --json` prints: a stable shape, documented in the README. The hub as written comes first. */
 export function stackJson(file: string, variants: readonly VariantAnalysis[]) {
@@ -12,7 +13,7 @@ function variantJson(variant: VariantAnalysis) {
   return {
     name: variant.name,
     width: widthJson(variant.width),
-    pairs: variant.pairs.map(pairJson),
+    pairs: variant.pairs.map((pair, index) => pairJson(pair, index, variant)),
     gaps: variant.gaps.map(gapJson),
     seats: variant.seats.map(seatJson),
     unchecked: variant.unchecked.map(({ what, missing }) => ({ what, missing })),
@@ -31,7 +32,7 @@ function widthJson({ loop, drawn, built }: LoopAnalysis<WidthLoop>) {
   return { ...part(drawn), ...(built ? { measured: part(built) } : {}) };
 }
 
-function pairJson({ loop, drawn, built }: LoopAnalysis<PairLoop>) {
+function pairJson({ loop, drawn, built }: LoopAnalysis<PairLoop>, index: number, variant: VariantAnalysis) {
   const part = (closed: Closed | null, how: 'drawn' | 'built') => ({
     inner: sum(loop, loop.inner, how),
     outer: loop.located === 'spacer' ? null : sum(loop, loop.outer, how),
@@ -39,13 +40,16 @@ function pairJson({ loop, drawn, built }: LoopAnalysis<PairLoop>) {
     deltaMean: closed?.mean ?? null,
     deltaWorst: closed?.worst ?? null,
     deltaRss: closed?.rss ?? null,
+    ...pairMechanicsJson(variant.mechanics(how), index),
   });
   return {
     housing: loop.housing,
     ...part(drawn, 'drawn'),
-    bearings: loop.bearings.map((address) => ({ address })),
+    bearings: bearingsJson(loop, variant.mechanics('drawn')),
     located: loop.located,
-    ...(built ? { measured: part(built, 'built') } : {}),
+    ...(built
+      ? { measured: { ...part(built, 'built'), bearings: bearingsJson(loop, variant.mechanics('built')) } }
+      : {}),
   };
 }
 

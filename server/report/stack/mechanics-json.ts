@@ -1,0 +1,63 @@
+import type { Mechanics } from '../../analysis/mechanics/mechanics-of.ts';
+import type { PairMechanics, PairUnchecked } from '../../analysis/mechanics/pair-mechanics.ts';
+import type { PairLoop } from '../../assembly/loop.ts';
+import type { Spread } from '../../engine/seats/interference-spread.ts';
+
+/** Play and load of one pair: mm, N, MPa, µm; null where it could not be worked out. */
+export function pairMechanicsJson(mechanics: Mechanics, index: number) {
+  const pair = mechanics.pairs[index];
+  const worked = pair && isWorked(pair) ? pair : null;
+  const result = worked?.result;
+  const clamped = mechanics.clamp ? result : undefined;
+  return {
+    axialClearanceUm: worked ? worked.axial * 1000 : null,
+    playUnclamped: finite(result?.playUnclamped),
+    playShoulders: finite(result?.playShoulders),
+    playClamped: finite(clamped?.playClamped),
+    clampShortening: finite(clamped?.clampShortening),
+    ballLoad: finite(clamped?.ballLoad),
+    spacerLoad: finite(clamped?.spacerLoad),
+    contactStress: clamped ? Math.max(clamped.left.contactStress, clamped.right.contactStress) : null,
+    assumptions: worked?.assumed ?? [],
+    ...(pair && !isWorked(pair) ? { missing: pair.missing } : {}),
+  };
+}
+
+/** The two bearings of a pair with their fits and clearances. */
+export function bearingsJson(loop: PairLoop, mechanics: Mechanics) {
+  const pair = mechanics.pairs.find((item) => isWorked(item) && item.loop === loop);
+  const result = pair && isWorked(pair) && mechanics.clamp ? pair.result : null;
+  return loop.bearings.map((address, side) => {
+    const bearing = mechanics.bearings.find((item) => item.address === address);
+    const loaded = result ? (side === 0 ? result.left : result.right) : null;
+    const seat = bearing?.outerFit ?? null;
+    return {
+      address,
+      interferenceUm: spreadUm(seat?.interference ?? null),
+      pressure: seat?.fit.pressure ?? null,
+      clearanceLossUm: bearing?.mounted ? lossUm(bearing.outerFit, bearing.innerFit) : null,
+      mountedClearanceUm: spreadUm(bearing?.mounted ?? null),
+      axialClearanceUm: bearing?.axial === null || bearing === undefined ? null : bearing.axial * 1000,
+      ballLoad: result ? result.ballLoad : null,
+      contactStress: loaded ? loaded.contactStress : null,
+    };
+  });
+}
+
+type Fit = Mechanics['bearings'][number]['outerFit'];
+
+/** Clearance that both fits take at their means, µm. */
+function lossUm(outer: Fit, inner: Fit): number {
+  return ((outer?.fit.clearanceLoss ?? 0) + (inner?.fit.clearanceLoss ?? 0)) * 1000;
+}
+
+function spreadUm(spread: Spread | null) {
+  return spread ? { min: spread.least * 1000, mean: spread.mean * 1000, max: spread.most * 1000 } : null;
+}
+
+const finite = (value: number | undefined): number | null =>
+  value !== undefined && Number.isFinite(value) ? value : null;
+
+function isWorked(pair: PairMechanics | PairUnchecked): pair is PairMechanics {
+  return 'result' in pair;
+}
