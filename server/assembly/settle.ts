@@ -66,14 +66,13 @@ function drawnLimits(dimension: Dimension, rules: SettlingRules): { limits: Limi
     return { limits: { nominal, lower: tolerance.lower, upper: tolerance.upper }, assumed: null };
   }
   if (tolerance.kind === 'class') {
-    const letters = tolerance.letters;
-    const kind = letters === letters.toUpperCase() ? 'hole' : 'shaft';
-    const zone = toleranceZone(nominal, { letters, grade: tolerance.grade, kind });
+    const { letters, grade } = tolerance;
+    const zone = zoneOf(nominal, letters, grade);
     if (!('error' in zone))
       return { limits: { nominal, lower: zone.lower, upper: zone.upper }, assumed: null };
     return {
       limits: { nominal, lower: 0, upper: 0 },
-      assumed: `${plain(nominal)} ${letters}${tolerance.grade} taken as exact: ${zone.error}`,
+      assumed: `${plain(nominal)} ${letters}${grade} taken as exact: ${zone.error}`,
     };
   }
   const general = rules.untoleranced ? generalTolerance(nominal, rules.untoleranced) : null;
@@ -87,4 +86,19 @@ function drawnLimits(dimension: Dimension, rules: SettlingRules): { limits: Limi
     limits: { nominal, lower: 0, upper: 0 },
     assumed: `${plain(nominal)} taken as exact: no tolerance is written`,
   };
+}
+
+/** Why the fit class of a dimension has no limits; null where it has, or where no class is written. */
+export function classWithoutLimits({ nominal, tolerance }: Dimension): string | null {
+  if (tolerance.kind !== 'class') return null;
+  const zone = zoneOf(nominal, tolerance.letters, tolerance.grade);
+  return 'error' in zone ? zone.error : null;
+}
+
+function zoneOf(nominal: number, letters: string, grade: number): ReturnType<typeof toleranceZone> {
+  return toleranceZone(nominal, {
+    letters,
+    grade,
+    kind: letters === letters.toUpperCase() ? 'hole' : 'shaft',
+  });
 }

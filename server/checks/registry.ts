@@ -26,6 +26,7 @@ import { outsideWorkspace } from './reference/outside-workspace.ts';
 import { variantNotFound } from './reference/variant-not-found.ts';
 import { wrongKindOfFile } from './reference/wrong-kind-of-file.ts';
 import { filletTooLarge } from './seat/fillet-too-large.ts';
+import { fitClassUnknown } from './seat/fit-class-unknown.ts';
 import { fitUnusual } from './seat/fit-unusual.ts';
 import { housingLengthOff } from './seat/housing-length-off.ts';
 import { landShort } from './seat/land-short.ts';
@@ -126,6 +127,7 @@ export const checks: readonly Check[] = [
   widthCorner,
   widthOff,
   filletTooLarge,
+  fitClassUnknown,
   fitUnusual,
   housingLengthOff,
   landShort,

@@ -1,13 +1,14 @@
-import type { Settled } from '../../assembly/settle.ts';
+import { classWithoutLimits, type Settled } from '../../assembly/settle.ts';
 import type { Dimension } from '../../spec/model.ts';
 import type { Interference } from '../fit-of.ts';
 
 /** A reading that leaves more than this open, ± mm, cannot tell one fit from the next. */
 const coarsest = 0.006;
 
-/** Whether a diameter says enough to speak of a fit: a tolerance or a reading. */
+/** Whether a diameter says enough to speak of a fit: a tolerance with known limits, or a reading. */
 export function isFitted(dimension: Dimension): boolean {
-  return dimension.tolerance.kind !== 'none' || dimension.measured !== null;
+  if (dimension.measured !== null) return true;
+  return dimension.tolerance.kind !== 'none' && classWithoutLimits(dimension) === null;
 }
 
 /** Whether a reading is fine enough to judge a fit by; a drawn size always is. */

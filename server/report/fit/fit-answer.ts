@@ -1,4 +1,4 @@
-import { settle } from '../../assembly/settle.ts';
+import { classWithoutLimits, settle } from '../../assembly/settle.ts';
 import type { DecodedBearing } from '../../engine/bearings/decoded-bearing.ts';
 import { ringDeviations } from '../../engine/bearings/ring-deviations.ts';
 import { type Fit, fit as fitOf } from '../../engine/fits/fit.ts';
@@ -46,6 +46,8 @@ export function fitAnswer(written: string, bearing: DecodedBearing): FitAnswer |
   const on = sideOf(text, bearing);
   const read = readDimension(text, on === 'outside' ? 'bore' : 'shaft');
   if ('problem' in read) return { error: read.problem.message };
+  const unknown = classWithoutLimits(read.dimension);
+  if (unknown !== null) return { error: `${text} has no limits: ${unknown}` };
   const { drawn, built, assumed } = settle(
     { value: read.dimension, path: [] },
     { untoleranced: null, measuring: 0.02 },

@@ -14,12 +14,27 @@ export function fitText(bearing: DecodedBearing, answer: FitAnswer): string {
     ...(answer.sameSize
       ? fitLines(clearance)
       : [['difference', `${millimetres(part.nominal - ring.nominal)}: two sizes, no fit`]]),
+    ...(answer.sameSize ? [] : otherCase(bearing, answer)),
     ...(usual && answer.sameSize ? [['in a wheel', sayUsual(usual)]] : []),
     ['ring limits from', `ISO 492, class ${ringClass}`],
     ...(assumed === null ? [] : [['assumed', assumed]]),
     ...(advice === null || !answer.sameSize ? [] : [['bear in mind', advice]]),
   ];
   return `${textTable(lines, { indent: 2 }).join('\n')}\n`;
+}
+
+/** `26 n7` is an axle; where the bore of a seat was meant, the letter wants to be a capital. */
+function otherCase(
+  bearing: DecodedBearing,
+  { written, on, part }: FitAnswer,
+): readonly (readonly string[])[] {
+  const match = /^(.*?)([A-Za-z]{1,2})(\d{1,2})$/.exec(written);
+  const meant = on === 'outside' ? bearing.bore : bearing.outside;
+  if (!match || 0.2 < Math.abs(part.nominal - meant)) return [];
+  const [, size = '', letters = '', grade = ''] = match;
+  const [kind, other] =
+    on === 'outside' ? ['an axle', letters.toLowerCase()] : ['a seat', letters.toUpperCase()];
+  return [['perhaps meant', `${kind}: ${size}${other}${grade}`]];
 }
 
 function fitLines({ min, mean, max }: FitAnswer['clearance']): readonly (readonly string[])[] {
