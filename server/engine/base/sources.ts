@@ -38,6 +38,23 @@ export const sources = {
     title: 'ISO 76:2006 (GOST 18854-2013), static load ratings of rolling bearings',
     kind: 'standard',
   },
+  'iso-281': {
+    title: 'ISO 281:2007 (GOST 18855-2013), dynamic load ratings and rating life of rolling bearings',
+    kind: 'standard',
+  },
+  'harris-analysis': {
+    title:
+      'T. A. Harris, Rolling Bearing Analysis: ball bearing geometry, contact stress, thrust load (Jones)',
+    kind: 'textbook',
+  },
+  'timoshenko-goodier': {
+    title: 'S. P. Timoshenko, J. N. Goodier, Theory of Elasticity: thick cylinders, rotating discs, contact',
+    kind: 'textbook',
+  },
+  'skf-general-ru': {
+    title: 'SKF, General catalogue (Russian edition), frictional moment and seals',
+    kind: 'catalogue',
+  },
   // Bearing catalogues: fits, materials, mounting
   'nsk-e1102e': { title: 'NSK, Rolling Bearings, CAT. No. E1102e', kind: 'catalogue' },
   'ntn-2203e': { title: 'NTN, Ball and Roller Bearings, CAT. No. 2203/E', kind: 'catalogue' },

@@ -24,7 +24,7 @@ export interface PressedTubes {
 /**
  * Pressures between tubes nested from the inside out, each a material of its own. `interferences` are diametral,
  * one a joint, mm; a negative one is clearance, and a joint that would have to pull stands open instead. Each
- * tube's `outer` is the next one's `inner`. Displacements agree at every closed joint (Lamé; formulas of two
+ * tube's `outer` is the next one's `inner`. Displacements agree at every closed joint (Lamé, source `timoshenko-goodier`; formulas of two
  * cylinders in source `ntn-2203e`, general case).
  */
 export function pressTubes(

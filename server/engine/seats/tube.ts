@@ -33,7 +33,7 @@ export interface TubeFace {
 
 /**
  * A thick tube under pressure and rotation at diameter `at` (mm), plane stress: Lamé, and the rotating disc of
- * Timoshenko and Goodier, Theory of Elasticity, § 32. Exact for constant thickness along the axle; a wall that
+ * source `timoshenko-goodier`. Exact for constant thickness along the axle; a wall that
  * reaches past the seat is stiffer than this.
  */
 export function tubeAt(tube: Tube, load: TubeLoad, at: number): TubeFace {
