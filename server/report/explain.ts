@@ -2,15 +2,19 @@ import type { Check } from '../checks/check.ts';
 import { checks } from '../checks/registry.ts';
 import { nearestOf } from '../spec/nearest.ts';
 
+/** A finding by its code, however it was typed. */
+const checkOf = (code: string): Check | undefined =>
+  checks.find((other) => other.code === code.toLowerCase());
+
 /** The page of a finding as markdown; null for a code there is not. */
 export function explanation(code: string): string | null {
-  const check = checks.find((other) => other.code === code);
+  const check = checkOf(code);
   return check ? pageOf(check) : null;
 }
 
 /** What `explain CODE --json` prints. */
 export function explanationJson(code: string) {
-  const check = checks.find((other) => other.code === code);
+  const check = checkOf(code);
   if (!check) {
     const near = nearestOf(
       code,
@@ -20,7 +24,7 @@ export function explanationJson(code: string) {
     return { code, error: `${code} is the code of no finding`, didYouMean: near === null ? [] : [near] };
   }
   const { group, severity, summary, page } = check;
-  return { code, group, severity, summary, ...page, markdown: pageOf(check) };
+  return { code: check.code, group, severity, summary, ...page, markdown: pageOf(check) };
 }
 
 /** Every finding there is, by group, in the order of the groups. */

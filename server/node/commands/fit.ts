@@ -1,4 +1,4 @@
-import { bearingAnswer } from '../../report/bearing/bearing-answer.ts';
+import { bearingOrSize } from '../../report/bearing/bearing-answer.ts';
 import { bearingJson } from '../../report/bearing/bearing-json.ts';
 import { bearingText } from '../../report/bearing/bearing-text.ts';
 import { fitAnswer } from '../../report/fit/fit-answer.ts';
@@ -17,12 +17,11 @@ export const fit: Command = {
     'Hold a seat (26 N7) or an axle (17 h6) against the ring of a bearing: clearance or interference in µm.',
   options: {},
   run: ({ words, json }, cwd): Outcome => {
-    const [diameter, ...rest] = words;
-    const code = rest.join(' ').trim();
-    if (diameter === undefined || code === '') {
+    const [diameter = '', code] = parted(words);
+    if (diameter === '' || code === '') {
       return misused('fit wants a diameter in quotes and a bearing code: fit "26 N7" 6803-2RS', json);
     }
-    const found = bearingAnswer(code, workshopAround(cwd));
+    const found = bearingOrSize(code, workshopAround(cwd));
     if ('failure' in found) {
       if (json) return { exit: 1, out: jsonText(bearingJson(code, found)), err: '' };
       return { exit: 1, out: '', err: bearingText(code, found) };
@@ -38,3 +37,12 @@ export const fit: Command = {
     return { exit: failed ? 1 : 0, out: text, err };
   },
 };
+
+/** The diameter and the code; a fit class that lost its quotes (`26 N7 6803`) belongs to the number before it. */
+function parted([first = '', second = '', ...rest]: readonly string[]): readonly [string, string] {
+  const isClass = /^[A-Za-z]{1,2}\d{1,2}$/.test(second) && /^[^\w]?[\d.]+$/.test(first);
+  // R8 alone is an inch bearing as well as a class.
+  if (isClass && (0 < rest.length || !/^r/i.test(second)))
+    return [`${first} ${second}`, rest.join(' ').trim()];
+  return [first, [second, ...rest].join(' ').trim()];
+}

@@ -1,3 +1,4 @@
+import { plain } from '../../engine/base/figures.ts';
 import { identifyAnswer, type WrittenReading } from '../../report/identify/identify-answer.ts';
 import { identifyText } from '../../report/identify/identify-text.ts';
 import { jsonText } from '../../report/json-text.ts';
@@ -24,6 +25,12 @@ export const identify: Command = {
       const comma = /\d,\d/.test(text) ? '; a decimal point is wanted, as in 15.02' : '';
       return misused(
         `identify wants three lengths in mm, such as 15 28 7 or 15x28x7; given was ${asGiven}${comma}`,
+        json,
+      );
+    }
+    if (outside.value <= bore.value) {
+      return misused(
+        `identify wants bore, outside, width in this order; an outside of ${plain(outside.value)} mm is not larger than a bore of ${plain(bore.value)} mm`,
         json,
       );
     }

@@ -14,7 +14,9 @@ const kinds: Readonly<Record<BearingKind, string>> = {
 export function bearingText(code: string, answer: BearingAnswer): string {
   if ('failure' in answer) {
     const near = answer.failure.didYouMean.map((other) => [other.code, other.size]);
-    const head = `${code}: ${answer.failure.error}`;
+    const { error } = answer.failure;
+    // Most errors begin with the code they are about.
+    const head = error.startsWith(code) ? error : `${code}: ${error}`;
     return `${[head, ...(near.length > 0 ? ['Near it:', ...textTable(near, { indent: 2 })] : [])].join('\n')}\n`;
   }
   const { bearing, houseCode } = answer;
