@@ -3,8 +3,9 @@ import type { FilledHousing, FilledSeat } from '../../assembly/housings.ts';
 import { asBuilt, type Limits, type Settled, type SettlingRules, settle } from '../../assembly/settle.ts';
 import { type BallGeometry, grooveCentreDistance } from '../../engine/contact/ball-geometry.ts';
 import { axialClearance } from '../../engine/play/axial-clearance.ts';
+import type { VaryingPart } from '../../engine/play/build-clearance.ts';
 import { type InnerGeometry, innerGeometry } from '../../engine/play/inner-geometry.ts';
-import { interferenceSpread, type Spread } from '../../engine/seats/interference-spread.ts';
+import { interferenceSpread, type Spread, spreadOf } from '../../engine/seats/interference-spread.ts';
 import { type ClearanceTaker, mountedClearance } from '../../engine/seats/mounted-clearance.ts';
 import { slidingForce } from '../../engine/seats/mounting-force.ts';
 import { lossFactor, type PressFit, pressFit, type RingSeat } from '../../engine/seats/press-fit.ts';
@@ -23,6 +24,8 @@ export interface RingFit {
   readonly fit: PressFit;
   readonly taker: ClearanceTaker;
   readonly seat: RingSeat;
+  /** The two diameters that make it, each with its own straying. */
+  readonly parts: readonly VaryingPart[];
 }
 
 /** A bearing in its seat and on its axle, all of it at one temperature. Lengths in mm, pressures in MPa, forces in N. */
@@ -125,7 +128,8 @@ function outerRing(
   )
     return null;
   const hole = settle(bore, around.rules);
-  const cold = interferenceSpread(deviations(outside, outside, how), deviations(hole, outside, how));
+  const [ring, seatBore] = [deviations(outside, outside, how), deviations(hole, outside, how)];
+  const cold = interferenceSpread(ring, seatBore);
   const spread = atTemperature(
     cold,
     outside.drawn.nominal,
@@ -139,7 +143,10 @@ function outerRing(
     material: steel,
     walls: [{ to: wall.value.nominal, E: around.shell.E, nu: around.shell.nu }],
   };
-  return ringFit(seat, spread, 'turned');
+  return ringFit(seat, spread, 'turned', [
+    varying(`outside of ${stack.address}`, 1, ring),
+    varying(`bore of ${around.seat?.address}`, -1, seatBore),
+  ]);
 }
 
 function innerRing(
@@ -152,7 +159,8 @@ function innerRing(
   const { bore } = stack;
   if (!journal || !bore || (journal.value.tolerance.kind === 'none' && !journal.value.measured)) return null;
   const axle = settle(journal, around.rules);
-  const cold = interferenceSpread(deviations(axle, bore, how), deviations(bore, bore, how));
+  const [shaft, ring] = [deviations(axle, bore, how), deviations(bore, bore, how)];
+  const cold = interferenceSpread(shaft, ring);
   const spread = atTemperature(
     cold,
     bore.drawn.nominal,
@@ -166,7 +174,10 @@ function innerRing(
     material: steel,
     walls: [{ to: around.axleBore, E: around.axle.E, nu: around.axle.nu }],
   };
-  return ringFit(seat, spread, 'ground');
+  return ringFit(seat, spread, 'ground', [
+    varying(`axle under ${stack.address}`, 1, shaft),
+    varying(`bore of ${stack.address}`, -1, ring),
+  ]);
 }
 
 function atTemperature(
@@ -179,11 +190,21 @@ function atTemperature(
   return { ...made, least: at(made.least), mean: at(made.mean), most: at(made.most) };
 }
 
-function ringFit(seat: RingSeat, made: Spread, finish: Finish): RingFit {
+const varying = (
+  id: string,
+  weight: 1 | -1,
+  { lower, upper }: { lower: number; upper: number },
+): VaryingPart => ({
+  id,
+  weight,
+  sigma: spreadOf(lower, upper).sigma,
+});
+
+function ringFit(seat: RingSeat, made: Spread, finish: Finish, parts: readonly VaryingPart[]): RingFit {
   const works = (value: number): number => effectiveInterference(value, seat.diameter, finish);
   const interference = { ...made, least: works(made.least), mean: works(made.mean), most: works(made.most) };
   const taker = { interference: made, diameter: seat.diameter, finish, lossFactor: lossFactor(seat) };
-  return { interference, fit: pressFit(seat, interference.mean), taker, seat };
+  return { interference, fit: pressFit(seat, interference.mean), taker, seat, parts };
 }
 
 /** Deviations from the nominal of the ring that both mating parts are referred to, mm. */
