@@ -21,14 +21,14 @@ test('the finding that the README shows is the one its spec gives, word for word
   expect(snapshot?.findings.findings).toHaveLength(1);
 });
 
-test('the README names every command and every key of a hub, a seat and a workshop', () => {
+test('the README names every command and every key of a hub, a seat, what stands beside the stack and a workshop', () => {
   for (const name of ['check', 'stack', 'bearing', 'identify', 'fit', 'draw', 'explain']) {
     expect(readme).toContain(`| \`hubwright ${name}`);
     expect(hubwright([name, '--help']).exit).toBe(0);
   }
-  const keys = (['hub', 'seat', 'workshop', 'axle', 'clamp'] as const).flatMap((section) =>
-    sectionKeys(section),
-  );
+  const keys = (
+    ['hub', 'seat', 'workshop', 'axle', 'clamp', 'retaining-ring', 'cup', 'duty', 'beside:cover'] as const
+  ).flatMap((section) => sectionKeys(section));
   const missing = keys.filter(({ key }) => !new RegExp(`\`${key}[\`:]`).test(readme)).map(({ key }) => key);
   expect(missing).toEqual([]);
 });
