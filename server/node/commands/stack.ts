@@ -22,7 +22,11 @@ export const stack: Command = {
     const messages = read.hint === null ? [] : [read.hint];
     const worked = variants.length > 0;
     if (!worked) messages.push(`${path}: no hub could be read`);
-    const out = json ? jsonText(stackJson(path, variants)) : worked ? stackText(path, variants, limits) : '';
+    const out = json
+      ? jsonText(stackJson(path, variants, limits))
+      : worked
+        ? stackText(path, variants, limits)
+        : '';
     return { exit: worked ? 0 : 1, out, err: messageLines(messages) };
   },
 };

@@ -1,14 +1,21 @@
 import type { Mechanics } from '../../analysis/mechanics/mechanics-of.ts';
 import type { PairMechanics, PairUnchecked } from '../../analysis/mechanics/pair-mechanics.ts';
+import { pairStatistics } from '../../analysis/mechanics/pair-statistics.ts';
 import type { PairLoop } from '../../assembly/loop.ts';
 import type { Spread } from '../../engine/seats/interference-spread.ts';
 
 /** Play and load of one pair: mm, N, MPa, µm; null where it could not be worked out. */
-export function pairMechanicsJson(mechanics: Mechanics, index: number) {
+export function pairMechanicsJson(
+  mechanics: Mechanics,
+  index: number,
+  how: 'drawn' | 'built',
+  mostPlay: number,
+) {
   const pair = mechanics.pairs[index];
   const worked = pair && isWorked(pair) ? pair : null;
   const result = worked?.result;
   const clamped = mechanics.clamp ? result : undefined;
+  const shares = worked && clamped ? pairStatistics(worked, how, mostPlay).shares : null;
   return {
     axialClearanceUm: worked ? worked.axial * 1000 : null,
     playUnclamped: finite(result?.playUnclamped),
@@ -18,6 +25,8 @@ export function pairMechanicsJson(mechanics: Mechanics, index: number) {
     ballLoad: finite(clamped?.ballLoad),
     spacerLoad: finite(clamped?.spacerLoad),
     contactStress: clamped ? Math.max(clamped.left.contactStress, clamped.right.contactStress) : null,
+    shareLoaded: shares?.loaded ?? null,
+    sharePlayHigh: shares?.playHigh ?? null,
     assumptions: worked?.assumed ?? [],
     ...(pair && !isWorked(pair) ? { missing: pair.missing } : {}),
   };

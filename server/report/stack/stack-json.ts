@@ -1,19 +1,21 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { Closed, LoopAnalysis } from '../../analysis/close.ts';
+import type { ResolvedLimits } from '../../analysis/limits.ts';
 import type { GapLoop, Loop, LoopTerm, PairLoop, SeatLoop, Wanted, WidthLoop } from '../../assembly/loop.ts';
 import { asBuilt } from '../../assembly/settle.ts';
 import { bearingsJson, pairMechanicsJson } from './mechanics-json.ts';
 
 /** What `stack --json` prints: a stable shape, documented in the README. The hub as written comes first. */
-export function stackJson(file: string, variants: readonly VariantAnalysis[]) {
-  return { file, variants: variants.map(variantJson) };
+export function stackJson(file: string, variants: readonly VariantAnalysis[], limits: ResolvedLimits) {
+  const mostPlay = limits.value('play-clamped');
+  return { file, variants: variants.map((variant) => variantJson(variant, mostPlay)) };
 }
 
-function variantJson(variant: VariantAnalysis) {
+function variantJson(variant: VariantAnalysis, mostPlay: number) {
   return {
     name: variant.name,
     width: widthJson(variant.width),
-    pairs: variant.pairs.map((pair, index) => pairJson(pair, index, variant)),
+    pairs: variant.pairs.map((pair, index) => pairJson(pair, index, variant, mostPlay)),
     gaps: variant.gaps.map(gapJson),
     seats: variant.seats.map(seatJson),
     unchecked: variant.unchecked.map(({ what, missing }) => ({ what, missing })),
@@ -32,7 +34,12 @@ function widthJson({ loop, drawn, built }: LoopAnalysis<WidthLoop>) {
   return { ...part(drawn), ...(built ? { measured: part(built) } : {}) };
 }
 
-function pairJson({ loop, drawn, built }: LoopAnalysis<PairLoop>, index: number, variant: VariantAnalysis) {
+function pairJson(
+  { loop, drawn, built }: LoopAnalysis<PairLoop>,
+  index: number,
+  variant: VariantAnalysis,
+  mostPlay: number,
+) {
   const part = (closed: Closed | null, how: 'drawn' | 'built') => ({
     inner: sum(loop, loop.inner, how),
     outer: loop.located === 'spacer' ? null : sum(loop, loop.outer, how),
@@ -40,7 +47,7 @@ function pairJson({ loop, drawn, built }: LoopAnalysis<PairLoop>, index: number,
     deltaMean: closed?.mean ?? null,
     deltaWorst: closed?.worst ?? null,
     deltaRss: closed?.rss ?? null,
-    ...pairMechanicsJson(variant.mechanics(how), index),
+    ...pairMechanicsJson(variant.mechanics(how), index, how, mostPlay),
   });
   return {
     housing: loop.housing,
