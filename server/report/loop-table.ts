@@ -122,10 +122,14 @@ function gapVerdict(closed: Closed, wanted: Wanted | null, allowed: number): Ver
   if (wanted) return against(closed, wanted, allowed);
   const [least] = closed.worst;
   return {
-    said: least < 0 ? 'closed in the worst case' : `open by ${range(least, closed.worst[1])}`,
+    said: least < 0 ? 'closed in the worst case' : `open by ${openBy(least, closed.worst[1])}`,
     gravity: null,
   };
 }
+
+/** A gap of parts without tolerances has one width. */
+const openBy = (least: number, most: number): string =>
+  most - least < 0.005 ? millimetres(most) : range(least, most);
 
 function pairName({ bearings: [left, right] }: PairLoop): string {
   return `${left} to ${right}, inner − outer`;

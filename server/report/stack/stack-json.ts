@@ -115,9 +115,14 @@ export function assumptions(variant: VariantAnalysis): readonly string[] {
   const loops: readonly Loop[] = [variant.width, ...variant.pairs, ...variant.seats, ...variant.gaps].map(
     ({ loop }) => loop,
   );
-  const said = loops.flatMap(({ terms, wanted }) => [
-    wanted?.assumed ?? null,
-    ...terms.map(({ settled }) => settled.assumed),
-  ]);
+  const said = loops.flatMap(({ terms, wanted }) => [wanted?.assumed ?? null, ...terms.map(ofPart)]);
   return [...new Set(said.filter((text) => text !== null))];
+}
+
+/** `length of spacer.centre: 62 taken as exact: …`: an assumption with the dimension it is about. */
+function ofPart({ address, key, settled: { assumed } }: LoopTerm): string | null {
+  if (assumed === null || assumed.includes(address)) return assumed;
+  // A length of a housing has its key in its address: shell.between-shoulders.
+  const part = address.endsWith(`.${key}`) ? address.slice(0, -key.length - 1) : address;
+  return `${key === 'at' ? 'place' : key} of ${part}: ${assumed}`;
 }
