@@ -1,6 +1,7 @@
 import type { Check } from '../checks/check.ts';
 import { checks } from '../checks/registry.ts';
 import { nearestOf } from '../spec/nearest.ts';
+import { changedLines } from './changed-lines.ts';
 
 /** A finding by its code, however it was typed. */
 const checkOf = (code: string): Check | undefined =>
@@ -38,6 +39,7 @@ function pageOf({ code, group, severity, summary, page }: Check): string {
     `# ${code}`,
     `**${summary}** Usually of severity ${severity}; group ${group}.`,
     page.why,
+    ...difference(page),
     '## Reported',
     spec(page.bad),
     '## Not reported',
@@ -47,6 +49,13 @@ function pageOf({ code, group, severity, summary, page }: Check): string {
     '## Sources',
     page.sources.map((source) => `- ${source}`).join('\n'),
   ].join('\n\n')}\n`;
+}
+
+/** What the examples differ in, where it is little: in two whole files it would have to be searched for. */
+function difference({ bad, good }: Check['page']): readonly string[] {
+  const lines = bad.trim() === '' ? [] : changedLines(bad, good);
+  if (lines.length === 0 || 12 < lines.length) return [];
+  return ['## The difference', `\`\`\`diff\n${lines.join('\n')}\n\`\`\``];
 }
 
 function silencing(code: string, group: Check['group']): string {

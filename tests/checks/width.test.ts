@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { mending } from './apply.ts';
-import { afterFix, finding, pageHub } from './look.ts';
+import { afterFix, codesIn, finding, pageHub } from './look.ts';
 
 /** The sound hub with both end caps as they were measured. */
 const capsMeasured = (reading: string): string =>
@@ -32,4 +32,11 @@ test('a spacer that is wrong for its shoulders too is what a message asks to cha
   const text = pageHub(['62.06 ±0.01', '62.36 ±0.01']);
   expect(finding(text, 'width-off').message).toContain('shorten spacer.centre by 0.30 to 62.06');
   expect(afterFix(text, 'width-off').codes).toEqual([]);
+});
+
+test('the worst corner is held against a width that is written, not against an assumed one', () => {
+  // 2 · 14.03 + 62.06 + 2 · 4.94 = 100.00, 0.17 to either side when all parts fall the same way.
+  const text = (width: string) => pageHub(['width: 100 ±0.2', `width: ${width}`]);
+  expect(codesIn(text('100 ±0.1'))).toContain('width-corner');
+  expect(codesIn(text('100'))).not.toContain('width-corner');
 });

@@ -30,7 +30,8 @@ function* corner(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> 
   const { loop, drawn, built } = variant.width;
   const closed = built ?? drawn;
   const { wanted } = loop;
-  if (!closed || !wanted || widthDraft(analysis, variant)) return;
+  // The corner of a limit that nobody wrote is no news.
+  if (!closed || !wanted || wanted.assumed !== null || widthDraft(analysis, variant)) return;
   if (closed.mean < wanted.lo || wanted.hi < closed.mean) return;
   const [lo, hi] = closed.worst;
   if (wanted.lo - slack <= lo && hi <= wanted.hi + slack) return;

@@ -10,7 +10,7 @@ export const fileTooLarge: Check = {
   summary: 'The file is too large to be read.',
   page: {
     why: 'A hub takes a few dozen lines. A file of more than a million characters is something else under this name, and reading it would hold up the editor; nothing in it is checked.',
-    bad: '',
+    bad: '# … and so on, for more than a million characters\n',
     good: pageHub(),
     sources: ['common practice'],
   },
