@@ -11,13 +11,14 @@ export function describeSection(about: {
   readonly variant: VariantAnalysis;
   readonly section: Section;
   readonly title: string;
-  readonly scale: number;
+  /** Null on a screen, where it has none. */
+  readonly scale: number | null;
   readonly faults: readonly FaultMark[];
   readonly missing: readonly string[];
 }): string {
   const { variant, section, title, scale, faults, missing } = about;
   const sentences = [
-    `${title}: section along the axle at ${sayScale(scale)}, left is the non-drive side.`,
+    `${title}: section along the axle${scale === null ? '' : ` at ${sayScale(scale)}`}, left is the non-drive side.`,
     `From left to right: ${variant.assembly.line.map((part) => partWords(part)).join('; ')}.`,
     ...housingWords(variant),
     ...widthWords(variant),

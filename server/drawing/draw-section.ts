@@ -7,14 +7,14 @@ import { layOut } from './lay-out.ts';
 import { bare, headAndFoot, listsHeight, paper, sheetOfPaper, toNextSheet } from './page.ts';
 import { isThin } from './parts/thin-ring.ts';
 import { type Group, group, type Scene } from './scene.ts';
-import type { Sheet } from './sheet.ts';
+import { type Sheet, scales, screenScales } from './sheet.ts';
 import { sheetStyle } from './sheet-style.ts';
 import { svg } from './svg.ts';
 
 export interface SectionOptions {
   /** True: a file of its own with a style for paper, printed at scale on A4. False: classes only, for a page that styles them. */
   readonly standalone: boolean;
-  /** Usable width of the sheet, mm; by default that of A4 across. */
+  /** Usable width of the sheet, mm; by default that of A4 across. The letters keep their size, the hub fills the rest. */
   readonly width?: number;
   /** The hub as written, where `variant` is another: its flanges are measured there. */
   readonly asWritten?: VariantAnalysis;
@@ -50,12 +50,20 @@ export function drawSection(
     lists,
     fold: options.standalone ? toNextSheet : Number.POSITIVE_INFINITY,
     margin: paper.margin,
+    scales: options.standalone ? scales : screenScales,
   };
   const laid = layOut(variant, cut, marks, room);
   const { scale } = laid.sheet;
   const title = titleOf(variant);
   const missing = [...cut.assumed, ...notToScale(cut, laid.sheet)];
-  const description = describeSection({ variant, section: cut, title, scale, faults, missing });
+  const description = describeSection({
+    variant,
+    section: cut,
+    title,
+    scale: options.standalone ? scale : null,
+    faults,
+    missing,
+  });
   const parts = partGroups(cut, laid.sheet, marks);
   const scene = options.standalone ? sheetOfPaper(laid, parts, { title, marks, missing }) : bare(laid, parts);
   const frame = {

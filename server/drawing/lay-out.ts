@@ -8,7 +8,7 @@ import type { LocatedMark } from './fault-mark.ts';
 import { drawLabels, partLabels } from './labels.ts';
 import { lengthDimensions } from './length-dimensions.ts';
 import { type Group, group, line } from './scene.ts';
-import { type Sheet, scales, sheet } from './sheet.ts';
+import { type Sheet, sheet } from './sheet.ts';
 
 /** Room on the sheet, mm. */
 export interface Room {
@@ -19,6 +19,8 @@ export interface Room {
   /** From the top of the drawing to where the next sheet begins; infinite where nothing is printed. */
   readonly fold: number;
   readonly margin: number;
+  /** Scales to choose from, largest first. */
+  readonly scales: readonly number[];
 }
 
 /** Everything around the section in its place; the section itself is drawn on `sheet`. */
@@ -44,6 +46,7 @@ export function layOut(
   room: Room,
 ): Laid {
   const size = extent(section);
+  const beside = besideSection(sideDiameters(variant, section));
   // A drawing too small to read is worse than one on a second sheet.
   const tries = [
     { height: room.height - room.lists, least: 1.5, whole: true },
@@ -52,19 +55,20 @@ export function layOut(
     { height: room.height * 2, least: 0, whole: true },
   ];
   for (const { height, least, whole } of tries) {
-    for (const scale of scales) {
+    for (const scale of room.scales) {
       if (scale < least) continue;
       // Not worth laying out what cannot fit.
-      if (room.width < (size.last - size.first) * scale || height < size.diameter * scale) continue;
+      const across = beside.before + (size.last - size.first) * scale + beside.after;
+      if (room.width + 0.01 < across || height < size.diameter * scale) continue;
       const laid = layOutAt(scale, variant, section, marks, room);
       const bottom = whole ? laid.bottom : laid.lengthsEnd;
       if (laid.right - laid.left <= room.width + 0.01 && bottom - laid.top <= height) return laid;
     }
   }
-  const fallback = scales.find(
+  const fallback = room.scales.find(
     (scale) => (size.last - size.first) * scale <= room.width / 2 && size.diameter * scale <= room.height,
   );
-  return layOutAt(fallback ?? scales.at(-1) ?? 1, variant, section, marks, room);
+  return layOutAt(fallback ?? room.scales.at(-1) ?? 1, variant, section, marks, room);
 }
 
 /** Ends and largest diameter of what is drawn, mm of the hub. */
@@ -83,6 +87,16 @@ function extent({ parts, length }: Section): {
   return { first, last, diameter };
 }
 
+/** Room for the columns of diameters, mm. Texts stand to the left of their lines. */
+function besideSection({ left, right }: ReturnType<typeof sideDiameters>): {
+  readonly before: number;
+  readonly after: number;
+} {
+  const reach = (count: number, beyond: number): number =>
+    count === 0 ? 6 : firstColumn + (count - 1) * columnPitch + beyond;
+  return { before: reach(left.length, 4), after: reach(right.length, 2) };
+}
+
 function layOutAt(
   scale: number,
   variant: VariantAnalysis,
@@ -92,11 +106,8 @@ function layOutAt(
 ): Laid {
   const { width } = room;
   const columns = sideDiameters(variant, section);
-  // Texts stand to the left of their lines.
-  const reach = (count: number, beyond: number): number =>
-    count === 0 ? 6 : firstColumn + (count - 1) * columnPitch + beyond;
   const { first, last, diameter } = extent(section);
-  const [before, after] = [reach(columns.left.length, 4), reach(columns.right.length, 2)];
+  const { before, after } = besideSection(columns);
   const used = before + (last - first) * scale + after;
   const slack = Math.max(0, width - used) / 2;
   const on = sheet(scale, { x: slack + before - first * scale, y: 0 });

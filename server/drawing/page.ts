@@ -16,7 +16,7 @@ export const headAndFoot = 18;
 /** The drawing cut to its own size, for a page that shows the title and the lists itself. */
 export function bare(laid: Laid, parts: readonly Group[]): Scene {
   const { left, right, top, bottom } = laid;
-  const below = foot(laid.sheet.scale, left, bottom + 4);
+  const below = foot(laid.sheet.scale, laid, bottom + 4, false);
   return {
     view: [left - 2, top - 2, right - left + 4, below.bottom - top + 4],
     groups: [...parts, ...laid.groups, ...below.groups],
@@ -34,7 +34,7 @@ export function sheetOfPaper(
   },
 ): Scene {
   const { left, right, top, bottom } = laid;
-  const below = foot(laid.sheet.scale, left, bottom + 4);
+  const below = foot(laid.sheet.scale, laid, bottom + 4, true);
   const title = heading(about.title, left, top - 8);
   const start = top - head;
   const sheet = paper.height + 2 * paper.margin;
