@@ -132,7 +132,7 @@ function pressed(input: ClampedPairInput, direction: 'inward' | 'outward', clamp
 }
 
 function whichSlid(left: number, right: number): ClampedPair['slid'] {
-  if (Math.abs(left - right) <= ALIKE * Math.max(left, right)) return 'either';
+  if (left === right || Math.abs(left - right) <= ALIKE * Math.min(left, right)) return 'either';
   return left < right ? 'left' : 'right';
 }
 
