@@ -28,7 +28,7 @@ export function previewPage(webview: vscode.Webview, extension: vscode.Uri): str
 <figure id="drawing" tabindex="0" aria-label="Section drawing. Plus and minus zoom, zero fits, arrow keys move, Tab goes from part to part, Enter shows a part in the text."></figure>
 <p id="empty" hidden></p>
 <section id="found" aria-labelledby="found-title" hidden><h2 id="found-title">Findings</h2><ol id="findings"></ol></section>
-<section id="sums" aria-labelledby="sums-title" hidden><h2 id="sums-title">Loops of dimensions, mm</h2><div class="wide"><table id="loops"></table></div></section>
+<section id="sums" aria-labelledby="sums-title" hidden><h2 id="sums-title">Loops of dimensions, mm</h2><table id="loops" role="table"></table></section>
 <section id="open" aria-labelledby="open-title" hidden><h2 id="open-title">Not checked</h2><ul id="unchecked"></ul></section>
 <section id="taken" aria-labelledby="taken-title" hidden><h2 id="taken-title">Assumed to draw it</h2><ul id="assumed"></ul></section>
 <details id="words" hidden><summary>The drawing in words</summary><p id="description"></p></details>

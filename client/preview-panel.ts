@@ -1,5 +1,10 @@
 import * as vscode from 'vscode';
-import { type SectionAnswer, type Stretch, sectionRequest } from '../server/protocol/requests.ts';
+import {
+  type SectionAnswer,
+  type SectionParams,
+  type Stretch,
+  sectionRequest,
+} from '../server/protocol/requests.ts';
 import { previewPage } from './preview-page.ts';
 import type { ServerLine } from './server-line.ts';
 
@@ -12,8 +17,10 @@ const viewType = 'hubwright.section';
 
 /** What the page in the panel may send. */
 interface FromPage {
-  readonly type: 'ready' | 'variant' | 'reveal';
+  readonly type: 'ready' | 'variant' | 'width' | 'reveal';
   readonly variant?: string | null;
+  /** Room for the drawing, mm of its sheet. */
+  readonly width?: number;
   readonly range?: Stretch;
   readonly focus?: boolean;
 }
@@ -22,6 +29,7 @@ interface Shown {
   readonly panel: vscode.WebviewPanel;
   uri: vscode.Uri;
   variant: string | null;
+  width: number | undefined;
   asking: boolean;
   again: boolean;
 }
@@ -39,9 +47,14 @@ export function registerPreview(context: vscode.ExtensionContext, line: ServerLi
     }
     now.asking = true;
     now.again = false;
-    const { uri, variant } = now;
+    const { uri, variant, width } = now;
     try {
-      const answer = await line.ask<SectionAnswer | null>(sectionRequest, { uri: line.uri(uri), variant });
+      const params: SectionParams = {
+        uri: line.uri(uri),
+        variant,
+        ...(width === undefined ? {} : { width }),
+      };
+      const answer = await line.ask<SectionAnswer | null>(sectionRequest, params);
       now.panel.title = answer ? `Section: ${answer.title}` : 'Section';
       await now.panel.webview.postMessage({ type: 'section', uri: uri.toString(), answer });
     } finally {
@@ -51,7 +64,7 @@ export function registerPreview(context: vscode.ExtensionContext, line: ServerLi
   };
 
   const adopt = (panel: vscode.WebviewPanel, uri: vscode.Uri, variant: string | null): void => {
-    const mine: Shown = { panel, uri, variant, asking: false, again: false };
+    const mine: Shown = { panel, uri, variant, width: undefined, asking: false, again: false };
     shown = mine;
     panel.webview.options = {
       enableScripts: true,
@@ -60,6 +73,7 @@ export function registerPreview(context: vscode.ExtensionContext, line: ServerLi
     panel.webview.html = previewPage(panel.webview, context.extensionUri);
     panel.webview.onDidReceiveMessage((message: FromPage) => {
       if (message.type === 'variant') mine.variant = message.variant ?? null;
+      if (typeof message.width === 'number') mine.width = message.width;
       if (message.type === 'reveal' && message.range)
         void reveal(mine.uri, message.range, message.focus === true);
       else void refresh();

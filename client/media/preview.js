@@ -6,6 +6,9 @@
   /** The last answer whose text could be read whole, and the file it belongs to. */
   let good = null;
   let places = {};
+  const figure = at('drawing');
+  /** Pixels a millimetre that a drawing never goes below: then it is moved instead. */
+  const leastScale = 2.4;
 
   const remember = (change) => editor.setState(Object.assign(state, change));
   const reveal = (range, focus) => range && editor.postMessage({ type: 'reveal', range, focus });
@@ -15,6 +18,7 @@
     if (state.uri !== data.uri) {
       good = null;
       remember({ uri: data.uri, variant: null, left: 0, top: 0 });
+      scrollTo(0, 0);
     }
     show(data.answer);
   });
@@ -69,7 +73,6 @@
   }
 
   function showDrawing({ svg, places: known }) {
-    const figure = at('drawing');
     const focused = figure.contains(document.activeElement) ? document.activeElement.dataset?.address : null;
     places = known;
     const drawing = svg ? new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement : null;
@@ -108,11 +111,12 @@
       const [first, ...rest] = used;
       const name = cell('th', '', { scope: 'row' });
       name.append(place(loop[first[0]], loop.range));
-      const line = row([name, ...rest.map(([key]) => cell('td', loop[key]))]);
+      const line = row([name, ...rest.map(([key, title]) => figureCell(loop[key], key, title))]);
       if (loop.gravity) line.classList.add(loop.gravity);
       return line;
     });
     const [top, rows] = [document.createElement('thead'), document.createElement('tbody')];
+    for (const part of [top, rows]) part.setAttribute('role', 'rowgroup');
     top.append(head);
     rows.append(...body);
     replaceKeepingFocus(at('loops'), [top, rows]);
@@ -150,13 +154,24 @@
 
   function row(cells) {
     const line = document.createElement('tr');
+    line.setAttribute('role', 'row'); // Rows of a narrow table are laid out as blocks, which would hide what they are.
     line.append(...cells);
     return line;
+  }
+
+  /** In a narrow panel the figures stand below each other, each with its own title. */
+  function figureCell(text, key, title) {
+    const attributes = { 'data-title': title, class: key };
+    return cell('td', text, text === '' ? { ...attributes, 'data-empty': '' } : attributes);
   }
 
   function cell(kind, text, attributes = {}) {
     const made = document.createElement(kind);
     made.textContent = text;
+    made.setAttribute(
+      'role',
+      kind === 'td' ? 'cell' : attributes.scope === 'col' ? 'columnheader' : 'rowheader',
+    );
     for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);
     return made;
   }
@@ -166,7 +181,7 @@
     const [, , width, height] = (drawing?.getAttribute('viewBox') ?? '').split(/[\s,]+/).map(Number);
     if (!drawing || !(0 < width)) return;
     const kept = Math.min(Math.max(factor, 0.5), 8);
-    drawing.setAttribute('width', `${kept * 100}%`);
+    drawing.setAttribute('width', `${kept * Math.max(figure.clientWidth, width * leastScale)}`);
     drawing.removeAttribute('height');
     drawing.setAttribute('preserveAspectRatio', height ? 'xMidYMin meet' : 'none');
     remember({ zoom: kept });
@@ -180,7 +195,22 @@
     editor.postMessage({ type: 'variant', variant: target.value || null });
   });
 
-  const figure = at('drawing');
+  /** The letters of a drawing are 3.5 mm high: at this many pixels a millimetre they are read with ease. */
+  const readable = 2.75;
+  /** The sheet is asked for in steps of this many mm, so that dragging the edge does not redraw it all the time. */
+  const coarse = 10;
+  let asked = null;
+
+  const room = () => Math.floor(at('title').parentElement.clientWidth / readable / coarse) * coarse;
+
+  function askForWidth() {
+    zoom(state.zoom);
+    const width = room();
+    if (width === asked || width <= 0) return;
+    asked = width;
+    editor.postMessage({ type: 'width', width });
+  }
+
   const step = 60;
   const keys = {
     '+': () => zoom(state.zoom * 1.25),
@@ -204,7 +234,12 @@
   });
   figure.addEventListener('scroll', () => remember({ left: figure.scrollLeft, top: figure.scrollTop }));
 
+  asked = room();
+  const width = 0 < asked ? { width: asked } : {};
   editor.postMessage(
-    state.variant === null ? { type: 'ready' } : { type: 'variant', variant: state.variant },
+    state.variant === null
+      ? { type: 'ready', ...width }
+      : { type: 'variant', variant: state.variant, ...width },
   );
+  new ResizeObserver(askForWidth).observe(at('title').parentElement);
 })();

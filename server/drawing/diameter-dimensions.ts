@@ -115,13 +115,16 @@ export function drawDiameters(
     const x = edge + out * (firstColumn + index * columnPitch);
     const [top, bottom] = [sheet.point(0, item.diameter / 2, -1).y, sheet.point(0, item.diameter / 2, 1).y];
     const start = sheet.x(item.at) + out;
-    const extension = (y: number): readonly [Point, Point] => [
-      { x: start, y },
-      { x: x + out * 1.5, y },
-    ];
-    const extensions = [extension(top), extension(bottom)] as const;
     const room = bottom - top - 6;
     const text = textWidth(item.text) <= room ? item.text : (item.text.split(' ')[0] ?? item.text);
+    // A text longer than its dimension stands outside of it, where no extension line passes.
+    const longer = bottom - top < textWidth(text) + 1;
+    const extension = (y: number): readonly [Point, Point] => [
+      { x: start, y },
+      { x: longer ? x : x + out * 1.5, y },
+    ];
+    const extensions = [extension(top), extension(bottom)] as const;
+    const base = longer && out === 1 ? x + 3.6 : x - 1;
     const shapes: Shape[] = [
       ...extensions.map((points) => line('dimension', points)),
       line('dimension', [
@@ -130,7 +133,7 @@ export function drawDiameters(
       ]),
       { kind: 'arrow', tip: { x, y: top }, towards: 'up' },
       { kind: 'arrow', tip: { x, y: bottom }, towards: 'down' },
-      writing(text, { x: x - 1, y: sheet.origin.y }, { upright: true, size: textSize }),
+      writing(text, { x: base, y: sheet.origin.y }, { upright: true, size: textSize }),
     ];
     const own = [
       ...marksOn(marks, item.id),
@@ -139,7 +142,7 @@ export function drawDiameters(
     for (const [at, { number }] of own.entries()) {
       shapes.push({
         kind: 'badge',
-        centre: { x: x - 2.3, y: sheet.origin.y - textWidth(text) / 2 - 3.6 - at * 5.4 },
+        centre: { x: base - 1.3, y: sheet.origin.y - textWidth(text) / 2 - 3.6 - at * 5.4 },
         number,
       });
     }

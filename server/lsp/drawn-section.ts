@@ -11,8 +11,18 @@ import type { Snapshot } from '../workspace/workspace.ts';
 /** Parts beyond which a stack is a slip of the keyboard and not a hub. */
 const mostParts = 200;
 
-/** The section of one variant with its loops, findings and what could not be checked; null for a file that is no hub. */
-export function drawnSection(snapshot: Snapshot, wanted: string | null): SectionAnswer | null {
+/** Between a drawing as narrow as it can be and A4 across, mm. */
+const widths = { least: 110, most: 281 };
+
+/**
+ * The section of one variant with its loops, findings and what could not be checked; null for a file that is no
+ * hub. `width` is that of the drawing, mm.
+ */
+export function drawnSection(
+  snapshot: Snapshot,
+  wanted: string | null,
+  width: number | null = null,
+): SectionAnswer | null {
   const { document, analysis, file } = snapshot;
   const { variants } = analysis;
   const [written] = variants;
@@ -45,7 +55,11 @@ export function drawnSection(snapshot: Snapshot, wanted: string | null): Section
     shown,
     // The drawing numbers its marks as the list of findings is numbered.
     faults.map(({ path, severity, message, code }) => ({ path, severity, message, code })),
-    { standalone: false, ...(written && written !== shown ? { asWritten: written } : {}) },
+    {
+      standalone: false,
+      width: Math.min(Math.max(width ?? widths.most, widths.least), widths.most),
+      ...(written && written !== shown ? { asWritten: written } : {}),
+    },
   );
   return {
     ...common,

@@ -29,9 +29,10 @@ export function answerOwnRequests(session: Session): void {
         guard.request(token, empty, () => work(isObject(params) ? params : {})),
     );
   };
-  answer<SectionAnswer | null>(sectionRequest, null, ({ uri, variant }) => {
+  answer<SectionAnswer | null>(sectionRequest, null, ({ uri, variant, width }) => {
     const snapshot = session.snapshot(uri);
-    return snapshot && drawnSection(snapshot, typeof variant === 'string' ? variant : null);
+    const room = typeof width === 'number' ? width : null;
+    return snapshot && drawnSection(snapshot, typeof variant === 'string' ? variant : null, room);
   });
   answer<ExplainAnswer | null>(explainRequest, null, ({ code }) => {
     const markdown = typeof code === 'string' ? explanation(code) : null;

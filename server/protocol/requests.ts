@@ -42,6 +42,8 @@ export interface SectionParams {
   readonly uri: string;
   /** Null is the hub as written; an unknown name is answered with it too. */
   readonly variant: string | null;
+  /** Width of the drawing, mm, in which its letters are 3.5 mm high; that of A4 across without it. */
+  readonly width?: number;
 }
 
 export interface SectionAnswer {
