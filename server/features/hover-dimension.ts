@@ -1,6 +1,6 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
 import type { LoopAnalysis } from '../analysis/close.ts';
-import { type Settled, settle, sizeRange } from '../assembly/settle.ts';
+import { classWithoutLimits, type Settled, settle, sizeRange } from '../assembly/settle.ts';
 import { length, plain, share } from '../engine/base/figures.ts';
 import { readDimension } from '../spec/dimension.ts';
 import type { Dimension } from '../spec/model.ts';
@@ -21,7 +21,8 @@ export function dimensionWords(snapshot: Snapshot, path: SpecPath, info: KeyInfo
   return paragraphs(
     `**${info.key}** ${escaped(dimension.written)}`,
     limitWords(dimension, settled),
-    ...fitWords(snapshot, path, settled),
+    // A class without limits fits nothing that anybody knows.
+    ...(classWithoutLimits(dimension) === null ? fitWords(snapshot, path, settled) : []),
     ...snapshot.analysis.variants.flatMap((variant) => loopParagraphs(variant, path)),
     settled.assumed && `*${escaped(settled.assumed)}*`,
   );

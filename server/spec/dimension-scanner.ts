@@ -248,12 +248,26 @@ export class DimensionScanner extends DimensionText {
   }
 }
 
+/** Nothing of a bicycle wheel is longer than this, mm: a larger number is a slip of the keyboard. */
+const largest = 10_000;
+
 /** A diameter of 0 is none. */
 export function checked(
   tokens: DimensionTokens,
   context: DimensionContext,
 ): DimensionTokens | { readonly problem: ValueProblem } {
   const { dimension } = tokens;
+  const { nominal, tolerance, measured } = dimension;
+  const spread = tolerance.kind === 'limits' ? Math.max(Math.abs(tolerance.lower), tolerance.upper) : 0;
+  if (!(Math.max(nominal, spread, measured?.value ?? 0) <= largest)) {
+    return {
+      problem: {
+        code: 'dimension-not-understood',
+        message: `${dimension.written} is above ${largest} mm, more than any part of a wheel: a length in mm is wanted`,
+        at: [0, dimension.written.length],
+      },
+    };
+  }
   if ((context === 'bore' || context === 'shaft') && dimension.nominal === 0) {
     return {
       problem: {

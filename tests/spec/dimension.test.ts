@@ -229,3 +229,11 @@ test('any text is read or told what is wrong with it, at a place inside it', () 
     { seed: 7, numRuns: 3000 },
   );
 });
+
+test('a length that no part of a wheel has is a slip, however many figures it takes', () => {
+  for (const written of ['10001', '9'.repeat(400), '62 ±20000', '62.05 measured 99999']) {
+    const read = readDimension(written, 'length');
+    expect('problem' in read && read.problem.message).toContain('is above 10000 mm');
+  }
+  expect('dimension' in readDimension('10000', 'length')).toBe(true);
+});
