@@ -4,6 +4,7 @@ import {
   decodeBearing,
   type NotDecoded,
 } from '../engine/bearings/decode-bearing.ts';
+import { internalClearance } from '../engine/bearings/internal-clearance.ts';
 import { ringDeviations } from '../engine/bearings/ring-deviations.ts';
 import { ringShoulders } from '../engine/bearings/ring-shoulders.ts';
 import type { StackPart } from '../spec/model.ts';
@@ -161,7 +162,7 @@ function keepSuffixes(sized: DecodedBearing, coded: DecodedBearing | null): Deco
     closure,
     closedSides,
     rubs,
-    clearance: sized.bore === coded.bore ? clearance : sized.clearance,
+    clearance: internalClearance(coded.kind, clearance.group, sized.bore).clearance,
     toleranceClass,
     material,
     fullComplement,

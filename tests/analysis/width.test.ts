@@ -150,3 +150,13 @@ test('each variant is worked out from its own changes', () => {
     ['sleeved', '97.94'],
   ]);
 });
+
+test('where a size overrules the code, the clearance group stays and its limits are those of the bore', () => {
+  const sized = dunlin.replace('6803-2RS', '6803-2RS C3\n    size: 25x37x7');
+  // ISO 5753-1, group C3, bore over 24 to 30 mm: 13 to 28 µm.
+  expect(asWritten(sized).assembly.bearings[0]?.bearing?.clearance).toEqual({
+    group: 'C3',
+    minUm: 13,
+    maxUm: 28,
+  });
+});
