@@ -18,7 +18,8 @@ export function recordsOf<T>(file: string): readonly T[] {
 
 function cells(line: string): string[] {
   const found: string[] = [];
-  for (const match of line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^",]*))/g)) {
+  // A comma before the first cell makes every cell begin alike; an empty first cell would be skipped otherwise.
+  for (const match of `,${line}`.matchAll(/,(?:"((?:[^"]|"")*)"|([^",]*))/g)) {
     found.push((match[1] ?? match[2] ?? '').replaceAll('""', '"'));
   }
   return found;

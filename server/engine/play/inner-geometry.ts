@@ -31,9 +31,9 @@ export interface InnerGeometry {
   readonly open: BallGeometry;
 }
 
-/** Ball diameter over section (D − d) of bearings with published balls: 0.24 to 0.31, middle 0.275. */
-const SECTION_SHARE = { close: 0.24, middle: 0.275, open: 0.31 };
-/** Share of the ball circle that balls fill: 0.54 to 0.61 on the same bearings. */
+/** Ball diameter over section (D − d) of bearings of 8 to 20 mm bore with published balls: 0.24 to 0.32. */
+const SECTION_SHARE = { close: 0.24, middle: 0.28, open: 0.32 };
+/** Share of the ball circle that balls fill: mostly 0.54 to 0.61 on the same bearings, less in very thin ones. */
 const FILLED_SHARE = 0.58;
 /** fi + fe − 1 of deep grooves: 0.030 to 0.045 on fifteen published rows, up to 0.05 in the rating standards. */
 const OPENNESS = { close: 0.03, middle: 0.04, open: 0.05 };

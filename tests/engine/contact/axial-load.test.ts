@@ -28,7 +28,7 @@ test('preloaded pairs are as stiff, and close as far between preloads, as a cata
       computed[`R${i}`] = (2 * axialRigidity(bearing, offset)) / 1000;
       if (i > 0) computed[`step${i}_um`] = 2000 * (offset - (offsets[i - 1] as number));
     });
-    computed['offset_total_um'] = 2000 * ((offsets[3] as number) - (offsets[0] as number));
+    computed.offset_total_um = 2000 * ((offsets[3] as number) - (offsets[0] as number));
     const printed = Object.entries(computed).filter(([name]) => name in example.expected);
     expect(printed.length).toBeGreaterThan(3);
     expectPrinted(example, Object.fromEntries(printed));
@@ -128,7 +128,7 @@ test('a light preload lifts off at the published 2.83 times by the exact contact
   const approach = offsetAtForce(bearing, preload) - touch;
   const { expected } = workedExample('lift-01');
   const ratio = axialState(bearing, touch + 2 * approach).force / preload;
-  expect(Math.abs(ratio - (expected['Pd'] as number))).toBeLessThan(0.02);
+  expect(Math.abs(ratio - (expected.Pd as number))).toBeLessThan(0.02);
 });
 
 test('a contact that climbs over a low shoulder is seen', () => {
