@@ -117,23 +117,21 @@ export function drawDiameters(
     const start = sheet.x(item.at) + out;
     const room = bottom - top - 6;
     const text = textWidth(item.text) <= room ? item.text : (item.text.split(' ')[0] ?? item.text);
-    // A text longer than its dimension stands outside of it, where no extension line passes.
-    const longer = bottom - top < textWidth(text) + 1;
     const extension = (y: number): readonly [Point, Point] => [
       { x: start, y },
-      { x: longer ? x : x + out * 1.5, y },
+      { x: x + out * 1.5, y },
     ];
     const extensions = [extension(top), extension(bottom)] as const;
-    const base = longer && out === 1 ? x + 3.6 : x - 1;
+    const longer = bottom - top < textWidth(text) + 1;
     const shapes: Shape[] = [
-      ...extensions.map((points) => line('dimension', points)),
+      ...extensions.flatMap((points) => (longer ? aroundText(points, x) : [line('dimension', points)])),
       line('dimension', [
         { x, y: top },
         { x, y: bottom },
       ]),
       { kind: 'arrow', tip: { x, y: top }, towards: 'up' },
       { kind: 'arrow', tip: { x, y: bottom }, towards: 'down' },
-      writing(text, { x: base, y: sheet.origin.y }, { upright: true, size: textSize }),
+      writing(text, { x: x - 1, y: sheet.origin.y }, { upright: true, size: textSize }),
     ];
     const own = [
       ...marksOn(marks, item.id),
@@ -142,7 +140,7 @@ export function drawDiameters(
     for (const [at, { number }] of own.entries()) {
       shapes.push({
         kind: 'badge',
-        centre: { x: base - 1.3, y: sheet.origin.y - textWidth(text) / 2 - 3.6 - at * 5.4 },
+        centre: { x: x - 2.3, y: sheet.origin.y - textWidth(text) / 2 - 3.6 - at * 5.4 },
         number,
       });
     }
@@ -152,4 +150,13 @@ export function drawDiameters(
       dimension: { from: { x, y: top }, to: { x, y: bottom }, extensions },
     });
   });
+}
+
+/** An extension line gives way to a text that is longer than its dimension; the text stands left of `x`. */
+function aroundText([from, to]: readonly [Point, Point], x: number): readonly Shape[] {
+  const [left, right] = from.x < to.x ? [from, to] : [to, from];
+  return [
+    line('dimension', [left, { x: Math.max(left.x, x - 4), y: left.y }]),
+    line('dimension', [{ x: x - 0.2, y: right.y }, right]),
+  ];
 }
