@@ -5,6 +5,7 @@ import { makeProblem } from './make-problem.ts';
 import { mendErrors } from './mend-errors.ts';
 import { mendText } from './mend-text.ts';
 import { MendedText } from './mended-text.ts';
+import { parseInParts } from './parse-parts.ts';
 import type { Span } from './place.ts';
 import type { Problem } from './problem.ts';
 import { skeletons } from './skeleton.ts';
@@ -26,7 +27,7 @@ export function parseYaml(text: string, kind: SpecKind): YamlText {
   const mended = new MendedText(text);
   const problems = mendText(mended);
   const broken: Span[] = [];
-  let doc = parseDocument(mended.text, parseOptions);
+  let doc = parsedOnce(mended.text);
   for (
     let round = 0;
     0 < doc.errors.length && round < mostRounds && problems.length < mostProblems;
@@ -62,6 +63,14 @@ export function parseYaml(text: string, kind: SpecKind): YamlText {
   if (/[&*!]|<</.test(text)) problems.push(...notRead(yaml));
   if (!isMap(root)) problems.push(...noKeys(yaml, kind));
   return yaml;
+}
+
+/** A sound text in its parts, any other whole. */
+function parsedOnce(
+  text: string,
+): Pick<ReturnType<typeof parseDocument>, 'contents' | 'errors' | 'warnings'> {
+  const contents = parseInParts(text);
+  return contents ? { contents, errors: [], warnings: [] } : parseDocument(text, parseOptions);
 }
 
 /** Whether the same slip was found on that line before. */
