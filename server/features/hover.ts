@@ -4,7 +4,9 @@ import type { Snapshot } from '../workspace/workspace.ts';
 import { bearingWords } from './hover-bearing.ts';
 import { dimensionWords } from './hover-dimension.ts';
 import { keyWords, kindHover } from './hover-key.ts';
+import { mechanicsWords } from './hover-mechanics.ts';
 import { referenceWords } from './hover-reference.ts';
+import { paragraphs } from './markdown.ts';
 import { positionsOf } from './positions.ts';
 import { keyAt } from './section-at.ts';
 
@@ -14,7 +16,8 @@ export function hover(snapshot: Snapshot, at: Position): Hover | null {
   const positions = positionsOf(document);
   const found = document.pathAt(positions.offset(at));
   if (!found) return null;
-  const value = words(snapshot, found.path, found.part);
+  const said = words(snapshot, found.path, found.part);
+  const value = found.part === 'value' ? paragraphs(said, ...mechanicsWords(snapshot, found.path)) : said;
   if (!value) return null;
   const range = positions.range(document.span(found.path, found.part));
   return { contents: { kind: MarkupKind.Markdown, value }, range };

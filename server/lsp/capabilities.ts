@@ -11,6 +11,7 @@ export function capabilities({ workspaceFolders }: Settings): ServerCapabilities
     codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
     documentSymbolProvider: true,
     documentLinkProvider: {},
+    inlayHintProvider: true,
     ...(workspaceFolders
       ? { workspace: { workspaceFolders: { supported: true, changeNotifications: true } } }
       : {}),

@@ -4,6 +4,7 @@ import { completion } from '../features/completion.ts';
 import { documentLinks } from '../features/document-links.ts';
 import { documentSymbols } from '../features/document-symbols.ts';
 import { hover } from '../features/hover.ts';
+import { inlayHints } from '../features/inlay-hints.ts';
 import { explainCommand } from '../protocol/requests.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
 import { isPlace } from './open-documents.ts';
@@ -51,6 +52,14 @@ export function answerLanguageRequests(session: Session): void {
     guard.request(token, [], () => {
       const snapshot = session.snapshot(params?.textDocument?.uri);
       return snapshot ? documentSymbols(snapshot) : [];
+    }),
+  );
+  connection.languages.inlayHint.on((params, token) =>
+    guard.request(token, [], () => {
+      const snapshot = session.snapshot(params?.textDocument?.uri);
+      const { range } = params;
+      if (!snapshot || !isPlace(range?.start) || !isPlace(range?.end)) return [];
+      return inlayHints(snapshot, range);
     }),
   );
   connection.onDocumentLinks((params, token) =>

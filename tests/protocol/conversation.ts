@@ -35,6 +35,7 @@ export function testConversation(openLine: () => Line): void {
       textDocumentSync: { openClose: true, change: 2 },
       hoverProvider: true,
       documentSymbolProvider: true,
+      inlayHintProvider: true,
       codeActionProvider: { codeActionKinds: ['quickfix'] },
     });
   });
@@ -121,6 +122,22 @@ export function testConversation(openLine: () => Line): void {
     expect(list.items.map(({ label }) => label)).toContain('6803-2RS');
     const symbols = await client.ask<{ name: string }[]>('textDocument/documentSymbol', { textDocument });
     expect(symbols.map(({ name }) => name)).toEqual(['Dunlin front', 'shell', 'axle', 'stack']);
+  });
+
+  test('results stand behind the values they belong to, of the text as it is now', async () => {
+    const client = await start();
+    await client.open(uri, soundHub);
+    await client.change(uri, 2, [{ range: rangeOf(soundHub, '62.06'), text: '62.04' }]);
+    const hints = await client.ask<{ position: unknown; label: string }[]>('textDocument/inlayHint', {
+      textDocument,
+      range: { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } },
+    });
+    expect(hints.map(({ label }) => label.replace(/\d+/g, '#'))).toEqual([
+      'mounted # µm',
+      'mounted # µm',
+      'play # µm',
+    ]);
+    expect(hints[2]?.position).toEqual(placeOf(soundHub, '62.06 ±0.01', '62.06 ±0.01'.length));
   });
 
   test('the section is drawn with its loops, and follows the variant asked for', async () => {
@@ -255,6 +272,7 @@ export function testConversation(openLine: () => Line): void {
       'textDocument/codeAction',
       'textDocument/documentSymbol',
       'textDocument/documentLink',
+      'textDocument/inlayHint',
       'hubwright/section',
       'hubwright/explain',
       'hubwright/skeleton',

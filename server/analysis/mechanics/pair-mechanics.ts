@@ -35,6 +35,11 @@ export interface PairUnchecked {
   readonly missing: string;
 }
 
+/** Whether a pair could be worked out. */
+export function isWorked(pair: PairMechanics | PairUnchecked): pair is PairMechanics {
+  return 'result' in pair;
+}
+
 /** Works a located pair out; or says what is missing. */
 export function pairMechanics(
   assembly: Assembly,

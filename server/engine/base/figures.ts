@@ -46,3 +46,17 @@ export function share(value: number): string {
 export function range(lo: number, hi: number, digits = 2): string {
   return `${fixed(lo, digits)} to ${fixed(hi, digits)} mm`;
 }
+
+/** A force in N with three figures: `17.5 N`, `5.08 kN`. */
+export function force(value: number): string {
+  return Math.abs(value) < 999.5 ? `${threeFigures(value)} N` : `${threeFigures(value / 1000)} kN`;
+}
+
+/** A stress in MPa with three figures: `892 MPa`. */
+export function stress(value: number): string {
+  return `${threeFigures(value)} MPa`;
+}
+
+function threeFigures(value: number): string {
+  return String(Number(value.toPrecision(3))).replace('-', '−');
+}

@@ -1,0 +1,108 @@
+import type { VariantAnalysis } from '../analysis/analyze.ts';
+import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
+import type { MountedBearing } from '../analysis/mechanics/mounted-bearing.ts';
+import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { force, micrometres } from '../engine/base/figures.ts';
+import type { SpecPath } from '../spec/place.ts';
+import type { Snapshot } from '../workspace/workspace.ts';
+import { escaped } from './markdown.ts';
+import { lossWords, mountedWords, playWords, ringFitWords, shorteningWords } from './mechanics-words.ts';
+import { samePath } from './section-at.ts';
+
+/** Variants looked at for one value: more would not be read, and each takes a millisecond. */
+const mostVariants = 4;
+
+/** What fits, clamp and play make of the value at a path, as far as it is a part of them; at 20 °C. */
+export function mechanicsWords({ analysis }: Snapshot, path: SpecPath): readonly string[] {
+  const said = new Set<string>();
+  for (const variant of analysis.variants.filter((one) => matters(one, path)).slice(0, mostVariants)) {
+    // As built falls back to the drawing where nothing was measured.
+    const mechanics = variant.mechanics('built');
+    const words = [
+      ...mechanics.bearings.flatMap((bearing) => bearingParagraphs(bearing, variant, path)),
+      ...playParagraphs(mechanics, path),
+      ...clampParagraphs(mechanics, path),
+    ];
+    const fresh = words.filter((text) => !said.has(text));
+    if (variant.name !== null && fresh.length > 0) said.add(`variant ${escaped(variant.name)}:`);
+    for (const text of fresh) said.add(text);
+  }
+  return [...said];
+}
+
+/** Whether mechanics have anything to do with a value; told without working them out. */
+function matters({ assembly, pairs }: VariantAnalysis, path: SpecPath): boolean {
+  const { hub, bearings } = assembly;
+  const paths = [
+    ...bearings.flatMap(({ from, part, address }) => [
+      from,
+      part.values.journal?.path,
+      seatBore(assembly, address),
+    ]),
+    ...pairs.flatMap(({ loop }) => loop.terms.map((item) => item.path)),
+    hub.axle?.values.diameter?.path,
+  ];
+  return path.includes('clamp') || paths.some((other) => other && samePath(other, path));
+}
+
+function bearingParagraphs(
+  bearing: MountedBearing,
+  variant: VariantAnalysis,
+  path: SpecPath,
+): readonly string[] {
+  const { stack, outerFit, innerFit, address } = bearing;
+  if (samePath(path, stack.from)) return mountedParagraphs(bearing);
+  const bore = seatBore(variant.assembly, address);
+  if (outerFit && bore && samePath(path, bore))
+    return [escaped(ringFitWords(outerFit, `outside of ${address}`))];
+  const journal = stack.part.values.journal ?? variant.assembly.hub.axle?.values.diameter;
+  if (innerFit && journal && samePath(path, journal.path))
+    return [escaped(ringFitWords(innerFit, `bore of ${address}`))];
+  return [];
+}
+
+function mountedParagraphs(bearing: MountedBearing): readonly string[] {
+  const mounted = mountedWords(bearing);
+  if (mounted === null) return [];
+  const { axial, address, assumed } = bearing;
+  const along = axial === null ? '' : `; ${micrometres(axial)} along the axle`;
+  return [
+    `**mounted clearance** of ${escaped(address)}: ${mounted}${along}`,
+    escaped(lossWords(bearing) ?? ''),
+    ...assumptions(assumed),
+  ];
+}
+
+function seatBore(assembly: VariantAnalysis['assembly'], address: string): SpecPath | null {
+  const seats = [assembly.shell, assembly.freehub].flatMap((housing) => housing?.seats ?? []);
+  const seat = seats.find(({ bearings }) => bearings.some((bearing) => bearing.address === address));
+  return seat?.seat.values.bore?.path ?? null;
+}
+
+/** The lengths between two bearings set their play. */
+function playParagraphs({ pairs, clamp }: Mechanics, path: SpecPath): readonly string[] {
+  return worked(pairs).flatMap((pair) => {
+    const lengths = pair.loop.terms.filter(({ key }) => key !== 'code' && key !== 'size');
+    if (!lengths.some((item) => samePath(item.path, path))) return [];
+    const name = `**play** of ${escaped(pair.loop.bearings.join(' and '))}`;
+    return [`${name}: ${escaped(playWords(pair, clamp))}`, ...assumptions(pair.assumed)];
+  });
+}
+
+function clampParagraphs({ pairs, clamp }: Mechanics, path: SpecPath): readonly string[] {
+  if (!clamp || !samePath(clamp.path, path)) return [];
+  return [
+    `**clamp** ${force(clamp.force)}`,
+    ...worked(pairs).flatMap((pair) => [
+      escaped(shorteningWords(pair)),
+      `play of ${escaped(pair.loop.bearings.join(' and '))}: ${escaped(playWords(pair, clamp))}`,
+    ]),
+    ...assumptions(clamp.assumed),
+  ];
+}
+
+const worked = (pairs: Mechanics['pairs']): readonly PairMechanics[] => pairs.filter(isWorked);
+
+function assumptions(assumed: readonly string[]): readonly string[] {
+  return assumed.length === 0 ? [] : [`*${escaped(assumed.join('; '))}*`];
+}

@@ -1,0 +1,71 @@
+import type { InlayHint, Range } from 'vscode-languageserver-types';
+import type { VariantAnalysis } from '../analysis/analyze.ts';
+import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
+import { isWorked } from '../analysis/mechanics/pair-mechanics.ts';
+import { micrometres } from '../engine/base/figures.ts';
+import type { SpecPath } from '../spec/place.ts';
+import type { Snapshot } from '../workspace/workspace.ts';
+import { lossWords, mountedWords, playHint, playWords, shorteningWords } from './mechanics-words.ts';
+import { positionsOf } from './positions.ts';
+
+interface Hint {
+  readonly path: SpecPath;
+  readonly label: string;
+  readonly tooltip: string;
+}
+
+/** Results written behind the values they belong to: clearance behind a bearing's code, play behind a spacer's length, shortening behind the clamp. */
+export function inlayHints({ document, analysis }: Snapshot, within: Range): InlayHint[] {
+  const positions = positionsOf(document);
+  const [start, end] = [positions.offset(within.start), positions.offset(within.end)];
+  const seen = new Set<string>();
+  const isNew = (path: SpecPath): boolean => {
+    const before = seen.size;
+    return before < seen.add(path.join('\n')).size;
+  };
+  // The hub as written comes first; a variant adds hints for what only it has.
+  const variants = analysis.variants.filter((variant) => placesOf(variant).filter(isNew).length > 0);
+  const shown = new Set<string>();
+  return variants.flatMap((variant) =>
+    hintsOf(variant, variant.mechanics('built')).flatMap(({ path, label, tooltip }): readonly InlayHint[] => {
+      const span = document.span(path);
+      if (shown.has(path.join('\n')) || span.end < start || end < span.end) return [];
+      shown.add(path.join('\n'));
+      return [{ position: positions.position(span.end), label, tooltip, paddingLeft: true }];
+    }),
+  );
+}
+
+/** Values that get a hint, told without working anything out. */
+function placesOf({ assembly, pairs }: VariantAnalysis): readonly SpecPath[] {
+  const lengths = pairs.flatMap(({ loop }) => loop.inner.filter(({ key }) => key === 'length'));
+  return [...assembly.bearings.map(({ from }) => from), ...lengths.map(({ path }) => path)];
+}
+
+function hintsOf({ assembly }: VariantAnalysis, mechanics: Mechanics): readonly Hint[] {
+  const { bearings, pairs, clamp } = mechanics;
+  const worked = pairs.filter(isWorked);
+  const clearances = bearings.flatMap((bearing): readonly Hint[] => {
+    const words = mountedWords(bearing);
+    if (words === null || !bearing.mounted) return [];
+    const tooltip = `mounted clearance ${words}; ${lossWords(bearing)}`;
+    return [{ path: bearing.stack.from, label: `mounted ${micrometres(bearing.mounted.mean)}`, tooltip }];
+  });
+  const plays = worked.flatMap((pair): readonly Hint[] => {
+    const spacer = pair.loop.inner.find(
+      ({ address, key }) => key === 'length' && assembly.line.some((part) => part.address === address),
+    );
+    if (!spacer) return [];
+    const tooltip = [playWords(pair, clamp), ...pair.assumed].join('; ');
+    return [{ path: spacer.path, label: playHint(pair, clamp), tooltip }];
+  });
+  // A clamp of the workshop stands in another file.
+  const isHere = clamp !== null && 0 < clamp.path.length && clamp.path.includes('clamp');
+  if (!isHere || worked.length === 0) return [...clearances, ...plays];
+  const shortening: Hint = {
+    path: clamp.path,
+    label: `shortens by ${worked.map(({ result }) => micrometres(result.clampShortening)).join(' and ')}`,
+    tooltip: [...worked.map(shorteningWords), ...clamp.assumed].join('; '),
+  };
+  return [...clearances, ...plays, shortening];
+}

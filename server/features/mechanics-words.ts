@@ -1,0 +1,68 @@
+import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
+import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
+import type { PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { force, micrometres, stress } from '../engine/base/figures.ts';
+import type { Spread } from '../engine/seats/interference-spread.ts';
+
+/** Radial clearance of a bearing in its seat and on its axle: `4 µm on average, −15 to 18 µm`; null where it is not known. */
+export function mountedWords({ mounted }: MountedBearing): string | null {
+  return mounted && spreadWords(mounted);
+}
+
+/** What was there before the fits, and what each of them takes. */
+export function lossWords({ free, outerFit, innerFit }: MountedBearing): string | null {
+  if (!free) return null;
+  const before = `${micrometres(free.lo).replace(' µm', '')} to ${micrometres(free.hi)} before mounting`;
+  const taken = [
+    outerFit
+      ? `the outer ring in its seat takes ${micrometres(outerFit.fit.clearanceLoss)}`
+      : 'the seat counts as free: its bore or its wall is not written',
+    innerFit
+      ? `the inner ring on its axle ${micrometres(innerFit.fit.clearanceLoss)}`
+      : 'the axle counts as free: its diameter is not written',
+  ];
+  return `${before}; ${taken.join(', ')}`;
+}
+
+/** What a fit comes to once its surfaces are smoothed: interference, pressure, what it takes of the clearance. */
+export function ringFitWords({ interference, fit }: RingFit, ring: string): string {
+  const works = `after smoothing ${spreadWords(interference)} of interference with the ${ring}`;
+  if (fit.pressure <= 0) return `${works}: it does not grip on average`;
+  return `${works}; ${stress(fit.pressure)} in the seat, ${micrometres(fit.clearanceLoss)} less clearance`;
+}
+
+/** Play of a pair on the bench and in the fork, with what the bearings carry once there is none left. */
+export function playWords(pair: PairMechanics, clamp: Clamp | null): string {
+  const { playClamped, ballLoad, loadedBy, left, right } = pair.result;
+  const before = benchWords(pair);
+  if (!clamp) return `${before}; play once clamped needs the clamp`;
+  const with_ = `clamped with ${force(clamp.force)}`;
+  if (ballLoad <= 0) return `${before}; ${with_} ${micrometres(playClamped)} of play`;
+  const how = loadedBy === 'short' ? 'inner rings pressed together' : 'inner rings pressed apart';
+  const most = Math.max(left.contactStress, right.contactStress);
+  return `${before}; ${with_} no play: ${force(ballLoad)} through each bearing, ${how}, contact stress ${stress(most)}`;
+}
+
+function benchWords({ result: { playUnclamped } }: PairMechanics): string {
+  if (!Number.isFinite(playUnclamped)) return 'on the bench nothing closes the pair';
+  if (playUnclamped < 0) return `on the bench no play, ${micrometres(-playUnclamped)} too tight`;
+  return `on the bench ${micrometres(playUnclamped)} of play`;
+}
+
+/** `play 33 µm, clamped 16 µm`: the same in as few words as fit behind a length. */
+export function playHint({ result }: PairMechanics, clamp: Clamp | null): string {
+  const { playUnclamped, playClamped, ballLoad } = result;
+  const before = Number.isFinite(playUnclamped) ? `play ${micrometres(playUnclamped)}` : 'play not closed';
+  if (!clamp) return before;
+  return `${before}, clamped ${ballLoad > 0 ? `none, ${force(ballLoad)} on the balls` : micrometres(playClamped)}`;
+}
+
+/** How much the clamp shortens what stands between the inner rings of a pair. */
+export function shorteningWords({ loop, result }: PairMechanics): string {
+  return `shortens the stack from ${loop.bearings.join(' to ')} by ${micrometres(result.clampShortening)}`;
+}
+
+/** `4 µm on average, −15 to 18 µm` */
+function spreadWords({ least, mean, most }: Spread): string {
+  return `${micrometres(mean)} on average, ${micrometres(least).replace(' µm', '')} to ${micrometres(most)}`;
+}
