@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
-import { axialBearing, offsetAtForce } from '../../../server/engine/contact/axial-load.ts';
+import { angularBearing, axialBearing, offsetAtForce } from '../../../server/engine/contact/axial-load.ts';
 import type { VaryingSide } from '../../../server/engine/play/build-clearance.ts';
 import { buildShares, playHistogram } from '../../../server/engine/play/build-shares.ts';
 import { clampedPair } from '../../../server/engine/play/clamped-pair.ts';
-import { deepGrooveSide } from '../../../server/engine/play/pair-side.ts';
+import { angularSide, deepGrooveSide, type PairSide } from '../../../server/engine/play/pair-side.ts';
 import { buildPairs, type VaryingPair } from '../../../server/engine/play/play-statistics.ts';
 import { spacerForYield } from '../../../server/engine/play/spacer-for-yield.ts';
 import { smoothingFactor } from '../../../server/engine/seats/smoothing.ts';
 import { normalOutside } from '../../../server/engine/stack/normal.ts';
-import { hub, thin, thinRow } from './pairs.ts';
+import { hub, smallRow, thin, thinRow } from './pairs.ts';
 
 const meanClearance = 0.018 - 0.45 * smoothingFactor(28, 'turned') * 0.013;
 
@@ -43,12 +43,12 @@ const pair: VaryingPair = {
 test('every build is what the exact chain gives for its own clearances and lengths', () => {
   const builds = buildPairs({ ...pair, mismatch: -0.05 }, { builds: 300, seed: 5 });
   // One build at a time: with all sigmas but the lengths' at zero the clearance is known without drawing.
-  const still = (one: VaryingSide): VaryingSide => ({
+  const fixed = (one: VaryingSide): VaryingSide => ({
     ...one,
     clearance: { ...one.clearance, sigma: 0 },
     outer: one.outer && { ...one.outer, parts: [] },
   });
-  const exactPair = { ...pair, mismatch: -0.05, left: still(pair.left), right: still(pair.right) };
+  const exactPair = { ...pair, mismatch: -0.05, left: fixed(pair.left), right: fixed(pair.right) };
   const lengthsOnly = buildPairs(exactPair, { builds: 300, seed: 5 });
   let loaded = 0;
   for (let i = 0; i < 300; i++) {
@@ -66,6 +66,35 @@ test('every build is what the exact chain gives for its own clearances and lengt
   expect(loaded).toBeGreaterThan(30);
   expect(builds.ballLoad.some((load) => load > 0)).toBe(true);
 });
+
+test('unlike bearings, angular pairs and weak grips are built as the exact chain has them', () => {
+  const angle = (15 * Math.PI) / 180;
+  const angular = angularSide(angularBearing(thinRow, angle, 0.004), angle, 'inward', 2000);
+  const sides: readonly (readonly [PairSide, PairSide, number])[] = [
+    [deepGrooveSide(thin(0.012), 300), deepGrooveSide(axialBearing(smallRow, 0.005), 200), 0.11],
+    [deepGrooveSide(thin(-0.001), 300), deepGrooveSide(axialBearing(smallRow, 0.005), 200, 100), -0.02],
+    [angular, angular, 0],
+  ];
+  for (const [left, right, mismatch] of sides) {
+    const builds = buildPairs(
+      { ...pair, left: still(left), right: still(right), mismatch },
+      { builds: 200, seed: 3 },
+    );
+    expect(new Set(builds.ballLoad).size).toBeGreaterThan(1);
+    for (let i = 0; i < 200; i++) {
+      const exact = clampedPair({ ...hub, left, right, mismatch: builds.mismatch[i] as number });
+      expect(Math.abs(exact.playUnclamped - (builds.playUnclamped[i] as number))).toBeLessThan(1e-9);
+      expect(Math.abs(exact.playClampedSigned - (builds.playClamped[i] as number))).toBeLessThan(1e-9);
+      expect(Math.abs(exact.ballLoad - (builds.ballLoad[i] as number))).toBeLessThan(0.01);
+    }
+  }
+});
+
+/** A side whose clearance does not stray. */
+function still(side: PairSide): VaryingSide {
+  const mean = 2 * (side.bearing.reach - side.bearing.centres);
+  return { side, clearance: { id: 'clearance', mean, sigma: 0 }, outer: null, inner: null, thermalLoss: 0 };
+}
 
 test('holding the ball stiffness at the mean clearance moves an offset by less than half a micrometre', () => {
   // The one approximation of the builds: the stiffness belongs to the free contact angle of the mean clearance.

@@ -90,6 +90,25 @@ test('an inner ring on a hollow aluminium axle loses the clearance that finite e
   expect(fit.clearanceLoss / (2 * (displaced[2] as number))).toBeCloseTo(1, 5);
 });
 
+test('an inner ring on a brass sleeve on an aluminium axle loses the clearance that finite elements give', () => {
+  const overlap = 0.004;
+  const displaced = radialDisplacements(
+    [
+      { from: 3, to: 6, ...aluminium },
+      { from: 6, to: 7.5, ...brass },
+      { from: 7.5, to: 8.9, ...steel },
+    ],
+    [0, overlap],
+  );
+  const walls = [
+    { to: 12, ...brass },
+    { to: 6, ...aluminium },
+  ];
+  const fit = pressFit({ ring: 'inner', diameter: 15, raceway: 17.8, material: steel, walls }, 2 * overlap);
+  expect(fit.clearanceLoss / (2 * (displaced[3] as number))).toBeCloseTo(1, 5);
+  expect(fit.wallEquivalent).toHaveLength(2);
+});
+
 test('steel on a solid steel shaft follows the same-material rule of the handbooks', () => {
   // Makers' catalogues (NSK Table 15.1, NTN Table 8.5): ΔDi = k·Δd and p = (E/2)(Δd/d)(1 − k²), k = d/Di.
   const seat: RingSeat = {
