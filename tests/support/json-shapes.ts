@@ -47,7 +47,36 @@ const distances = {
   deltaWorst: pair.nullable(),
   deltaRss: pair.nullable(),
 };
+const spread = z.strictObject({ min: z.number(), mean: z.number(), max: z.number() });
 const addressed = z.strictObject({ address: z.string() });
+const known = z.number().nullable();
+const play = {
+  axialClearanceUm: z.number().min(0).nullable(),
+  playUnclamped: known,
+  playShoulders: known,
+  playClamped: z.number().min(0).nullable(),
+  clampShortening: known,
+  ballLoad: z.number().min(0).nullable(),
+  spacerLoad: known,
+  contactStress: z.number().min(0).nullable(),
+  shareLoaded: share.nullable(),
+  sharePlayHigh: share.nullable(),
+  assumptions: z.array(z.string()),
+  missing: z.string().optional(),
+};
+const bearings = z
+  .array(
+    addressed.extend({
+      interferenceUm: spread.nullable(),
+      pressure: z.number().min(0).nullable(),
+      clearanceLossUm: z.number().min(0).nullable(),
+      mountedClearanceUm: spread.nullable(),
+      axialClearanceUm: z.number().min(0).nullable(),
+      ballLoad: z.number().min(0).nullable(),
+      contactStress: z.number().min(0).nullable(),
+    }),
+  )
+  .length(2);
 const gap = { ...figures, shareOutside: share.nullable() };
 
 /** `stack` */
@@ -61,9 +90,10 @@ export const stackShape = z.strictObject({
         z.strictObject({
           housing: z.enum(['shell', 'freehub']),
           ...distances,
+          ...play,
           located: z.enum(['shoulders', 'spacer', 'side-by-side']),
-          bearings: z.array(addressed).length(2),
-          measured: z.strictObject(distances).optional(),
+          bearings,
+          measured: z.strictObject({ ...distances, ...play, bearings }).optional(),
         }),
       ),
       gaps: z.array(

@@ -24,6 +24,11 @@ export interface RingFit {
   readonly fit: PressFit;
   readonly taker: ClearanceTaker;
   readonly seat: RingSeat;
+  /** Interference as made, at 20 °C and before smoothing, mm; negative is clearance. */
+  readonly made: Spread;
+  readonly expansion: ExpansionPair;
+  /** Yield of the seat's wall or of the axle, MPa; null where it is not known. */
+  readonly wallYield: number | null;
   /** The two diameters that make it, each with its own straying. */
   readonly parts: readonly VaryingPart[];
 }
@@ -42,6 +47,8 @@ export interface MountedBearing {
   readonly mounted: Spread | null;
   /** Axial clearance from the mean mounted clearance. */
   readonly axial: number | null;
+  /** Width of the outer ring: what grips in the seat. */
+  readonly width: number;
   /** Axial force the outer ring's grip in its seat holds. */
   readonly grip: number;
   readonly assumed: readonly string[];
@@ -105,6 +112,7 @@ export function mountBearing(
     innerFit,
     mounted,
     axial,
+    width,
     grip,
     assumed: assumptions(stack, around, inner, outerFit),
   };
@@ -129,13 +137,8 @@ function outerRing(
     return null;
   const hole = settle(bore, around.rules);
   const [ring, seatBore] = [deviations(outside, outside, how), deviations(hole, outside, how)];
-  const cold = interferenceSpread(ring, seatBore);
-  const spread = atTemperature(
-    cold,
-    outside.drawn.nominal,
-    { inside: steel.expansion, outside: around.shell.expansion },
-    around.temperature,
-  );
+  const made = interferenceSpread(ring, seatBore);
+  const expansion = { inside: steel.expansion, outside: around.shell.expansion };
   const seat: RingSeat = {
     ring: 'outer',
     diameter: outside.drawn.nominal,
@@ -143,7 +146,8 @@ function outerRing(
     material: steel,
     walls: [{ to: wall.value.nominal, E: around.shell.E, nu: around.shell.nu }],
   };
-  return ringFit(seat, spread, 'turned', [
+  const basis = { made, expansion, wallYield: around.shell.yield };
+  return ringFit(seat, basis, around.temperature, 'turned', [
     varying(`outside of ${stack.address}`, 1, ring),
     varying(`bore of ${around.seat?.address}`, -1, seatBore),
   ]);
@@ -160,13 +164,8 @@ function innerRing(
   if (!journal || !bore || (journal.value.tolerance.kind === 'none' && !journal.value.measured)) return null;
   const axle = settle(journal, around.rules);
   const [shaft, ring] = [deviations(axle, bore, how), deviations(bore, bore, how)];
-  const cold = interferenceSpread(shaft, ring);
-  const spread = atTemperature(
-    cold,
-    bore.drawn.nominal,
-    { inside: around.axle.expansion, outside: steel.expansion },
-    around.temperature,
-  );
+  const made = interferenceSpread(shaft, ring);
+  const expansion = { inside: around.axle.expansion, outside: steel.expansion };
   const seat: RingSeat = {
     ring: 'inner',
     diameter: bore.drawn.nominal,
@@ -174,7 +173,8 @@ function innerRing(
     material: steel,
     walls: [{ to: around.axleBore, E: around.axle.E, nu: around.axle.nu }],
   };
-  return ringFit(seat, spread, 'ground', [
+  const basis = { made, expansion, wallYield: around.axle.yield };
+  return ringFit(seat, basis, around.temperature, 'ground', [
     varying(`axle under ${stack.address}`, 1, shaft),
     varying(`bore of ${stack.address}`, -1, ring),
   ]);
@@ -200,11 +200,18 @@ const varying = (
   sigma: spreadOf(lower, upper).sigma,
 });
 
-function ringFit(seat: RingSeat, made: Spread, finish: Finish, parts: readonly VaryingPart[]): RingFit {
+function ringFit(
+  seat: RingSeat,
+  basis: Pick<RingFit, 'made' | 'expansion' | 'wallYield'>,
+  temperature: number,
+  finish: Finish,
+  parts: readonly VaryingPart[],
+): RingFit {
+  const made = atTemperature(basis.made, seat.diameter, basis.expansion, temperature);
   const works = (value: number): number => effectiveInterference(value, seat.diameter, finish);
   const interference = { ...made, least: works(made.least), mean: works(made.mean), most: works(made.most) };
   const taker = { interference: made, diameter: seat.diameter, finish, lossFactor: lossFactor(seat) };
-  return { interference, fit: pressFit(seat, interference.mean), taker, seat, parts };
+  return { ...basis, interference, fit: pressFit(seat, interference.mean), taker, seat, parts };
 }
 
 /** Deviations from the nominal of the ring that both mating parts are referred to, mm. */
