@@ -112,8 +112,8 @@ export function removeKey(doc: SpecDocument, path: SpecPath): TextChange[] {
   const before = doc.text.slice(line.start, start);
   if (before.trim() === '') return [removeLines(doc.text, { start: line.start, end }, before)];
   // The first key of an item: the next key moves up behind the dash.
-  const next = nodeSpan(yaml, map.items[1]?.key);
-  if (!next) return [];
+  const next = index === 0 ? nodeSpan(yaml, map.items[1]?.key) : null;
+  if (!next || next.start < end) return [];
   const kept = commentLines(doc.text, { start, end: next.start }, ' '.repeat(start - line.start));
   return [
     {

@@ -219,3 +219,10 @@ test('what cannot be edited gives no change', () => {
   expect(swapItems(document, ['stack', 0], ['beside', 0])).toEqual([]);
   expect(allowLine(readHub(''), [], 'a-b', 'c')).toEqual([]);
 });
+
+test('a key with a stray sign before it on its line is left, and nothing before it is taken', () => {
+  for (const sign of ['&', '!!binary']) {
+    const document = readHub(`hub: Knot\nposition: front\n ${sign} face: 19.4\n`);
+    for (const { span } of removeKey(document, ['face'])) expect(span.start).toBeLessThanOrEqual(span.end);
+  }
+});
