@@ -1,0 +1,124 @@
+import type { VariantAnalysis } from '../../analysis/analyze.ts';
+import type { ResolvedLimits } from '../../analysis/limits.ts';
+import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
+import type { Conditions } from '../../analysis/mechanics/conditions.ts';
+import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
+import { isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
+import type { Workshop } from '../../spec/workshop-model.ts';
+import { type FitMount, fitMount, type Range } from './fit-mount.ts';
+import { mountCautions } from './mount-cautions.ts';
+import { type PairMount, pairMount } from './pair-mount.ts';
+
+/** A bearing from the bag to the wheel. Lengths in mm. */
+export interface BearingMount {
+  readonly address: string;
+  readonly code: string;
+  readonly seat: string | null;
+  readonly outer: FitMount | null;
+  readonly inner: FitMount | null;
+  readonly free: { readonly lo: number; readonly hi: number } | null;
+  readonly mounted: Range | null;
+  /** From the mean mounted clearance. */
+  readonly axial: number | null;
+}
+
+/** The same at one end of the service temperatures, at the means. */
+export interface ServiceMount {
+  /** °C */
+  readonly temperature: number;
+  readonly bearings: readonly {
+    readonly address: string;
+    readonly interference: number | null;
+    readonly mounted: number | null;
+  }[];
+  readonly pairs: readonly PairMount[];
+}
+
+/** What happens to the bearings of a variant when they are pressed in and clamped. */
+export interface MountAnswer {
+  readonly variant: string | null;
+  readonly how: 'drawn' | 'built';
+  readonly temperature: number;
+  readonly clamp: Clamp | null;
+  readonly bearings: readonly BearingMount[];
+  readonly pairs: readonly PairMount[];
+  readonly unworked: readonly { readonly bearings: readonly [string, string]; readonly missing: string }[];
+  readonly service: readonly ServiceMount[];
+  readonly assumed: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** What holds for the whole file. */
+export interface MountSettings {
+  readonly workshop: Workshop | null;
+  readonly limits: ResolvedLimits;
+  readonly conditions: Conditions;
+}
+
+/** Works the mounting of one variant out, as drawn or as built. */
+export function mountAnswer(
+  variant: VariantAnalysis,
+  how: 'drawn' | 'built',
+  { workshop, limits, conditions }: MountSettings,
+): MountAnswer {
+  const mechanics = variant.mechanics(how, conditions);
+  const warmest = limits.value('fitting-temperature');
+  const bearings = mechanics.bearings.map((bearing) => bearingMount(bearing, warmest));
+  const pairs = mechanics.pairs.flatMap((pair) => (isWorked(pair) ? pairMount(pair, mechanics.clamp) : []));
+  const unworked = mechanics.pairs.flatMap((pair, index) => {
+    const loop = variant.pairs[index]?.loop;
+    return isWorked(pair) || !loop ? [] : [{ bearings: loop.bearings, missing: pair.missing }];
+  });
+  const range = variant.assembly.hub.values.temperature?.value ?? workshop?.defaults.temperature?.value;
+  const service = range
+    ? [range.lo, range.hi].map((temperature) => serviceMount(variant, how, { ...conditions, temperature }))
+    : [];
+  const assumed = [
+    ...mechanics.bearings.flatMap((bearing) => bearing.assumed),
+    ...pairs.flatMap((pair) => pair.assumed),
+    ...(mechanics.clamp?.assumed ?? []),
+  ];
+  const answer = {
+    variant: variant.name,
+    how,
+    temperature: conditions.temperature,
+    clamp: mechanics.clamp,
+    bearings,
+    pairs,
+    unworked,
+    service,
+    assumed: [...new Set(assumed)],
+  };
+  return { ...answer, cautions: mountCautions(answer, limits) };
+}
+
+function bearingMount(bearing: MountedBearing, warmest: number): BearingMount {
+  const { address, stack, outerFit, innerFit, free, mounted, axial } = bearing;
+  return {
+    address,
+    code: stack.bearing?.code ?? '',
+    seat: stack.part.values.seat?.value ?? null,
+    outer: outerFit ? fitMount(outerFit, bearing, warmest) : null,
+    inner: innerFit ? fitMount(innerFit, bearing, warmest) : null,
+    free,
+    mounted,
+    axial,
+  };
+}
+
+function serviceMount(
+  variant: VariantAnalysis,
+  how: 'drawn' | 'built',
+  conditions: Conditions,
+): ServiceMount {
+  const { clamp, bearings, pairs } = variant.mechanics(how, conditions);
+  return {
+    temperature: conditions.temperature,
+    bearings: bearings.map(({ address, outerFit, mounted }) => ({
+      address,
+      interference: outerFit?.interference.mean ?? null,
+      mounted: mounted?.mean ?? null,
+    })),
+    pairs: pairs.flatMap((pair) => (isWorked(pair) ? pairMount(pair, clamp) : [])),
+  };
+}

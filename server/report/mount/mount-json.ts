@@ -1,0 +1,75 @@
+import type { FitMount, Range } from './fit-mount.ts';
+import type { BearingMount, MountAnswer } from './mount-answer.ts';
+import type { PairMount } from './pair-mount.ts';
+
+/** What `mount --json` prints for one variant: mm, N, MPa, °C; µm where the key says so. */
+export function mountJson(answer: MountAnswer) {
+  const { variant, temperature, clamp, bearings, pairs, unworked, service, assumed, cautions } = answer;
+  return {
+    name: variant,
+    temperature,
+    clampForce: clamp?.force ?? null,
+    bearings: bearings.map(bearingJson),
+    pairs: pairs.map(pairJson),
+    unchecked: unworked.map(({ bearings: of, missing }) => ({
+      what: `play of ${of.join(' and ')}`,
+      missing,
+    })),
+    service: service.map(({ temperature: at, bearings: then, pairs: felt }) => ({
+      temperature: at,
+      bearings: then.map(({ address, interference, mounted }) => ({
+        address,
+        interferenceUm: um(interference),
+        mountedClearanceUm: um(mounted),
+      })),
+      pairs: felt.map(({ bearings: of, playClamped, ballLoad }) => ({ bearings: of, playClamped, ballLoad })),
+    })),
+    assumptions: assumed,
+    cautions,
+  };
+}
+
+function bearingJson({ address, code, seat, outer, inner, free, mounted, axial }: BearingMount) {
+  return {
+    address,
+    code,
+    seat,
+    outer: outer && fitJson(outer),
+    inner: inner && fitJson(inner),
+    freeClearanceUm: free ? [free.lo * 1000, free.hi * 1000] : null,
+    mountedClearanceUm: mounted && rangeJson(mounted, 1000),
+    axialClearanceUm: um(axial),
+  };
+}
+
+function fitJson(fit: FitMount) {
+  const { warming, pressForce } = fit;
+  return {
+    madeUm: rangeJson(fit.made, 1000),
+    interferenceUm: rangeJson(fit.interference, 1000),
+    pressure: rangeJson(fit.pressure),
+    clearanceLossUm: rangeJson(fit.clearanceLoss, 1000),
+    wallHoop: fit.wallHoop,
+    ringHoop: fit.ringHoop,
+    wallYield: fit.wallYield,
+    pressForce: { min: pressForce.least, typical: pressForce.typical, max: pressForce.most },
+    freeAt: fit.freeAt,
+    warming: warming && {
+      part: warming.part,
+      difference: warming.difference,
+      to: warming.to,
+      possible: warming.possible,
+    },
+  };
+}
+
+function pairJson(pair: PairMount) {
+  const { axialClearance, assumed, ...rest } = pair;
+  return { ...rest, axialClearanceUm: axialClearance * 1000, assumptions: assumed };
+}
+
+function rangeJson({ least, mean, most }: Range, times = 1) {
+  return { min: least * times, mean: mean * times, max: most * times };
+}
+
+const um = (mm: number | null): number | null => (mm === null ? null : mm * 1000);

@@ -1,0 +1,161 @@
+import { force, length, micrometres, millimetres, signed, stress } from '../../engine/base/figures.ts';
+import { textTable } from '../text-table.ts';
+import type { FitMount, Range } from './fit-mount.ts';
+import type { BearingMount, MountAnswer } from './mount-answer.ts';
+import { type PairMount, rimRadius } from './pair-mount.ts';
+
+/** Conventions every figure here rests on. */
+const conventions = [
+  'fits and clearances from ISO 286, ISO 492 and ISO 5753-1; ring widths on average half their tolerance short',
+  'smoothing d/(d+3) for a bored seat, d/(d+2) for a ground journal; the ring counts as a tube from raceway to seat',
+  'friction of pressing 0.12 (0.08 to 0.18); ring, seat and axle all at one temperature',
+];
+
+/** The mounting of one variant for people. */
+export function mountText(file: string, hub: string, answer: MountAnswer): string {
+  const { variant, how, temperature, clamp, bearings, pairs, unworked, service, assumed, cautions } = answer;
+  const name = variant === null ? hub : `${hub}, variant ${variant}`;
+  const under = clamp ? `clamp ${force(clamp.force)}` : 'no clamp written';
+  const title = `${name} — ${file}${how === 'built' ? ', as measured' : ''}, at ${degrees(temperature)}, ${under}`;
+  return [
+    title,
+    ...bearings.flatMap((bearing) => ['', ...bearingLines(bearing)]),
+    ...pairs.flatMap((pair) => ['', ...pairLines(pair)]),
+    ...(service.length === 0 ? [] : ['', ...serviceLines(answer)]),
+    ...list(
+      'Not worked out',
+      unworked.map(({ bearings: of, missing }) => `play of ${of.join(' and ')} — missing: ${missing}`),
+    ),
+    ...list('Bear in mind', cautions),
+    ...list('Assumed', [...assumed, ...conventions]),
+  ].join('\n');
+}
+
+function bearingLines(bearing: BearingMount): readonly string[] {
+  const { address, code, outer, inner, free, mounted, axial, seat } = bearing;
+  const head = [`${address} ${code}`, 'least', 'mean', 'most'];
+  const rows = [
+    ...(outer
+      ? fitLines(outer, `in ${seat ?? 'its seat'}`)
+      : [
+          [`  outer ring in ${seat ?? 'no seat'}: bore of the seat or outside of its housing is not written`],
+        ]),
+    ...(inner ? fitLines(inner, 'on the axle') : [['  inner ring: diameter of the axle is not written']]),
+    ...(free
+      ? [
+          [
+            '  clearance before mounting',
+            ...um({ least: free.lo, mean: (free.lo + free.hi) / 2, most: free.hi }),
+          ],
+        ]
+      : []),
+    ...(mounted
+      ? [['  clearance mounted', ...um(mounted)]]
+      : [['  clearance mounted: not known, no table has the clearance of this bearing']]),
+    ...(axial === null ? [] : [['  axial clearance', '', micrometres(axial), '']]),
+  ];
+  return textTable(wide([head, ...rows]), { indent: 2, right: [1, 2, 3] });
+}
+
+/** A row of one cell would push the columns apart: its text goes into the last one. */
+function wide(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const widest = Math.max(...rows.filter((row) => 1 < row.length).map(([first = '']) => first.length));
+  return rows.map((row) => {
+    const [first = ''] = row;
+    if (1 < row.length || first.length <= widest) return row;
+    const [what = '', why = ''] = first.split(/: (.*)/);
+    return [what.slice(0, widest), '', '', `  ${why}`];
+  });
+}
+
+function fitLines(fit: FitMount, where: string): readonly (readonly string[])[] {
+  const grips = 0 < fit.interference.most;
+  const name = `  ${fit.ring} ring ${where}`;
+  const rows = [[`${name}, interference`, ...um(fit.interference)]];
+  if (!grips) return rows;
+  const { least, typical, most } = fit.pressForce;
+  return [
+    ...rows,
+    ['    pressure', ...each(fit.pressure, stress)],
+    ['    clearance it takes', ...um(fit.clearanceLoss)],
+    ['    stress round the seat', '', stress(fit.wallHoop), ''],
+    ['    force to press it in', force(least), force(typical), force(most)],
+    ...(fit.freeAt === null ? [] : [['    lets go at', '', degrees(fit.freeAt), '']]),
+    ...(fit.warming ? [['    warmer, to drop on', '', '', sayWarming(fit.warming)]] : []),
+  ];
+}
+
+function sayWarming({ part, difference, to, possible }: NonNullable<FitMount['warming']>): string {
+  const by = `+${Math.ceil(difference)} K`;
+  return possible ? `${by}, ${part} to ${Math.ceil(to)} °C` : `${by}, not by heat`;
+}
+
+function pairLines(pair: PairMount): readonly string[] {
+  const { bearings, delta, axialClearance, playUnclamped, playShoulders, playClamped, rimRock } = pair;
+  const rows = [
+    ['inner less outer distance', `${signed(delta, 3)} mm`],
+    ['axial clearance, the tighter bearing', micrometres(axialClearance)],
+    ['play before clamping', playUnclamped === null ? 'nothing closes the pair' : sayPlay(playUnclamped)],
+    ...(playShoulders !== null && playShoulders !== playUnclamped
+      ? [['  once outer rings have moved', sayPlay(playShoulders)]]
+      : []),
+    ...(rimRock === null ? [] : [[`  rock at a rim of ${2 * rimRadius} mm`, millimetres(rimRock)]]),
+    ...(pair.clampShortening === null
+      ? [['play once clamped', 'needs clamp: a force or a torque']]
+      : [
+          ['shortened by the clamp', micrometres(pair.clampShortening)],
+          ['play once clamped', sayPlay(playClamped ?? 0)],
+          ['axial force through each bearing', force(pair.ballLoad ?? 0)],
+          ['force left in the spacer', force(pair.spacerLoad ?? 0)],
+        ]),
+    ...(0 < (pair.ballLoad ?? 0) && pair.contactStress !== null
+      ? [['contact stress', stress(pair.contactStress)]]
+      : []),
+  ];
+  return [`  ${bearings.join(' and ')} in the ${pair.housing}`, ...textTable(rows, { indent: 4 })];
+}
+
+function sayPlay(play: number): string {
+  if (play < -0.0005) return `none, ${micrometres(-play)} are missing`;
+  return micrometres(play);
+}
+
+function serviceLines({ service }: MountAnswer): readonly string[] {
+  const [first] = service;
+  const head = ['in service, on average', ...service.map(({ temperature }) => degrees(temperature))];
+  const rows = (first?.bearings ?? []).flatMap(({ address }, index) => [
+    [`  clearance of ${address}`, ...service.map(({ bearings }) => said(bearings[index]?.mounted ?? null))],
+    [
+      `  interference of ${address} in its seat`,
+      ...service.map(({ bearings }) => said(bearings[index]?.interference ?? null)),
+    ],
+  ]);
+  const plays = (first?.pairs ?? []).map(({ bearings }, index) => [
+    `  play of ${bearings.join(' and ')}`,
+    ...service.map(({ pairs }) => servicePlay(pairs[index])),
+  ]);
+  return textTable([head, ...rows, ...plays], { indent: 2 });
+}
+
+function servicePlay(pair: PairMount | undefined): string {
+  if (!pair) return '';
+  if (0 < (pair.ballLoad ?? 0)) return `none, ${force(pair.ballLoad ?? 0)}`;
+  const play = pair.playClamped ?? pair.playUnclamped;
+  return play === null ? '' : sayPlay(play);
+}
+
+const said = (value: number | null): string => (value === null ? 'not known' : micrometres(value));
+
+const degrees = (value: number): string => `${length(value, 0)} °C`;
+
+const each = ({ least, mean, most }: Range, say: (value: number) => string): readonly string[] => [
+  say(least),
+  say(mean),
+  say(most),
+];
+
+const um = (range: Range): readonly string[] => each(range, micrometres);
+
+function list(title: string, lines: readonly string[]): readonly string[] {
+  return lines.length === 0 ? [] : ['', `  ${title}`, ...lines.map((line) => `    ${line}`)];
+}
