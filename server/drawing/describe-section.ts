@@ -1,4 +1,6 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
+import { isWorked } from '../analysis/mechanics/pair-mechanics.ts';
+import { playInBrief } from '../analysis/mechanics/play-in-brief.ts';
 import type { Section } from '../assembly/section.ts';
 import { micrometres, millimetres, plain } from '../engine/base/figures.ts';
 import { dimensionText } from './dimension-text.ts';
@@ -86,8 +88,9 @@ function widthWords({ width }: VariantAnalysis): readonly string[] {
   ];
 }
 
-function pairWords({ pairs }: VariantAnalysis): readonly string[] {
-  return pairs.flatMap(({ loop, drawn }) => {
+function pairWords({ pairs, mechanics }: VariantAnalysis): readonly string[] {
+  const felt = mechanics('built');
+  return pairs.flatMap(({ loop, drawn }, index) => {
     const [left, right] = loop.bearings;
     if (loop.located === 'spacer') return [`${left} and ${right} are held apart by the spacer alone.`];
     if (!drawn) return [];
@@ -95,8 +98,10 @@ function pairWords({ pairs }: VariantAnalysis): readonly string[] {
       loop.located === 'side-by-side'
         ? 'between the inner rings where the outer ones touch'
         : 'inner distance less outer distance';
+    const pair = felt.pairs[index];
+    const play = pair && isWorked(pair) ? `; ${playInBrief(pair, felt.clamp)}` : '';
     return [
-      `${left} and ${right}: ${what}, δ ${micrometres(drawn.nominal)} nominal, ${micrometres(drawn.mean)} on average.`,
+      `${left} and ${right}: ${what}, δ ${micrometres(drawn.nominal)} nominal, ${micrometres(drawn.mean)} on average${play}.`,
     ];
   });
 }

@@ -31,7 +31,7 @@ export function drawLengths(
   let y = top;
   for (const level of levels) {
     if (level.length === 0) continue;
-    const laid = level.map((dimension) => lay(dimension, sheet, marks));
+    const laid = level.map((dimension) => lay(dimension, sheet, bounds[1] - bounds[0], marks));
     y += lineHeight + 1.5;
     const outside = laid.filter(({ inside }) => !inside);
     const rows = placeInRows(
@@ -51,11 +51,18 @@ export function drawLengths(
   return { groups: interrupted(groups), bottom: y };
 }
 
-function lay(dimension: LengthDimension, sheet: Sheet, marks: readonly LocatedMark[]): Laid {
+function lay(dimension: LengthDimension, sheet: Sheet, room: number, marks: readonly LocatedMark[]): Laid {
   const [from, to] = [sheet.x(dimension.from), sheet.x(dimension.to)];
   const own = marksOn(marks, dimension.id);
-  const inside = fullWidth(dimension.text, own) + 2 <= to - from;
-  return { dimension, marks: own, from, to, text: dimension.text, inside };
+  const text = shortened(dimension.text, room, own);
+  return { dimension, marks: own, from, to, text, inside: fullWidth(text, own) + 2 <= to - from };
+}
+
+/** Leaves out what is said last where there is no room for it: the table beside the drawing says it too. */
+function shortened(text: string, room: number, marks: readonly LocatedMark[]): string {
+  const clauses = text.split(';  ');
+  while (1 < clauses.length && room < fullWidth(clauses.join(';  '), marks)) clauses.pop();
+  return clauses.join(';  ');
 }
 
 /** Extension lines give way to the texts of nearer dimensions: their continuation is plain (ISO 129-1). */

@@ -1,4 +1,6 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
+import { isWorked } from '../analysis/mechanics/pair-mechanics.ts';
+import { playInBrief } from '../analysis/mechanics/play-in-brief.ts';
 import type { FilledHousing } from '../assembly/housings.ts';
 import type { Section } from '../assembly/section.ts';
 import type { SectionPart } from '../assembly/section-shape.ts';
@@ -50,7 +52,7 @@ export function housingLengths(
       from: first,
       to: last,
       radii: radii(first, last),
-      text: [dimensionText(between.value), deltaText(housing.name, variant)]
+      text: [dimensionText(between.value), deltaText(housing.name, variant), playText(housing.name, variant)]
         .filter((text) => text !== null)
         .join(';  '),
     });
@@ -74,6 +76,15 @@ function deltaText(housing: string, variant: VariantAnalysis): string | null {
   const mean = Math.abs(drawn.mean - drawn.nominal) < 0.0005 ? '' : `, ${say(drawn.mean)} on average`;
   const built = pair.built ? ` [${say(pair.built.mean)}]` : '';
   return `δ = P − S = ${say(drawn.nominal)}${mean}${built}`;
+}
+
+/** Play of the pair that stands between the shoulders, as built where something was measured. */
+function playText(housing: string, variant: VariantAnalysis): string | null {
+  const { pairs, clamp } = variant.mechanics('built');
+  const pair = pairs
+    .filter(isWorked)
+    .find(({ loop }) => loop.housing === housing && loop.located === 'shoulders');
+  return pair ? playInBrief(pair, clamp) : null;
 }
 
 export function runningGap(variant: VariantAnalysis, section: Section): readonly LengthDimension[] {

@@ -3,6 +3,7 @@ import { foot } from './foot.ts';
 import type { Laid } from './lay-out.ts';
 import { heading, type Note, notes } from './notes.ts';
 import type { Group, Scene } from './scene.ts';
+import { boxOf } from './text-width.ts';
 
 /** Usable size of an A4 sheet lying across, and its margin, mm. */
 export const paper = { width: 281, height: 194, margin: 8 };
@@ -15,12 +16,14 @@ export const headAndFoot = 18;
 
 /** The drawing cut to its own size, for a page that shows the title and the lists itself. */
 export function bare(laid: Laid, parts: readonly Group[]): Scene {
-  const { left, right, top, bottom } = laid;
+  const { top, bottom } = laid;
   const below = foot(laid.sheet.scale, laid, bottom + 4, false);
-  return {
-    view: [left - 2, top - 2, right - left + 4, below.bottom - top + 4],
-    groups: [...parts, ...laid.groups, ...below.groups],
-  };
+  const groups = [...parts, ...laid.groups, ...below.groups];
+  // In little room a text may reach over the edge: the drawing grows rather than cutting it off.
+  const texts = groups.flatMap(({ shapes }) => shapes.flatMap((shape) => boxOf(shape) ?? []));
+  const left = Math.min(laid.left, ...texts.map((box) => box.left)) - 2;
+  const right = Math.max(laid.right, ...texts.map((box) => box.right)) + 2;
+  return { view: [left, top - 2, right - left, below.bottom - top + 4], groups };
 }
 
 /** The drawing on paper, with its title, its faults and what was assumed. */

@@ -3,6 +3,7 @@
  * a print in black and white still shows it.
  */
 export const sheetStyle = [
+  '@page{size:A4 landscape;margin:0}',
   '.hw-drawing{color:#000;font-family:"Liberation Sans",Arial,Helvetica,"DejaVu Sans",sans-serif}',
   '.hw-hatch{stroke:#444}',
   '.hw-dimension,.hw-leader{stroke:#000}',

@@ -22,16 +22,19 @@ export interface SvgFrame {
   /** Printed size, for a file of its own; inside a page the host gives the size. */
   readonly printed: boolean;
   readonly style: string | null;
+  /** Begins the ids of title and description, so that a page can hold several drawings. */
+  readonly id?: string;
 }
 
 /** A scene as SVG: classes for the looks, presentation attributes for what must hold without any style. */
 export function svg(scene: Scene, frame: SvgFrame): string {
   const [left, top, width, height] = scene.view;
   const size = frame.printed ? ` width="${n(width)}mm" height="${n(height)}mm"` : '';
+  const id = frame.id ?? 'hw';
   const head = [
-    `<svg xmlns="http://www.w3.org/2000/svg" class="hw-drawing" role="group" aria-labelledby="hw-title" aria-describedby="hw-description"${size} viewBox="${n(left)} ${n(top)} ${n(width)} ${n(height)}">`,
-    `<title id="hw-title">${escapeXml(frame.title)}</title>`,
-    `<desc id="hw-description">${escapeXml(frame.description)}</desc>`,
+    `<svg xmlns="http://www.w3.org/2000/svg" class="hw-drawing" role="group" aria-labelledby="${id}-title" aria-describedby="${id}-description"${size} viewBox="${n(left)} ${n(top)} ${n(width)} ${n(height)}">`,
+    `<title id="${id}-title">${escapeXml(frame.title)}</title>`,
+    `<desc id="${id}-description">${escapeXml(frame.description)}</desc>`,
     ...(frame.style === null ? [] : [`<style>${frame.style}</style>`]),
     ...(frame.printed
       ? [

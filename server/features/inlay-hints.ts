@@ -2,10 +2,11 @@ import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { VariantAnalysis } from '../analysis/analyze.ts';
 import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import { isWorked } from '../analysis/mechanics/pair-mechanics.ts';
+import { playInBrief } from '../analysis/mechanics/play-in-brief.ts';
 import { micrometres } from '../engine/base/figures.ts';
 import type { SpecPath } from '../spec/place.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
-import { lossWords, mountedWords, playHint, playWords, shorteningWords } from './mechanics-words.ts';
+import { lossWords, mountedWords, playWords, shorteningWords } from './mechanics-words.ts';
 import { positionsOf } from './positions.ts';
 
 interface Hint {
@@ -57,7 +58,7 @@ function hintsOf({ assembly }: VariantAnalysis, mechanics: Mechanics): readonly 
     );
     if (!spacer) return [];
     const tooltip = [playWords(pair, clamp), ...pair.assumed].join('; ');
-    return [{ path: spacer.path, label: playHint(pair, clamp), tooltip }];
+    return [{ path: spacer.path, label: playInBrief(pair, clamp), tooltip }];
   });
   // A clamp of the workshop stands in another file.
   const isHere = clamp !== null && 0 < clamp.path.length && clamp.path.includes('clamp');

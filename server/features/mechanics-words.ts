@@ -33,28 +33,23 @@ export function ringFitWords({ interference, fit }: RingFit, ring: string): stri
 
 /** Play of a pair on the bench and in the fork, with what the bearings carry once there is none left. */
 export function playWords(pair: PairMechanics, clamp: Clamp | null): string {
-  const { playClamped, ballLoad, loadedBy, left, right } = pair.result;
+  const { playClamped, ballLoad, loadedBy, slid, spacerReached, left, right } = pair.result;
   const before = benchWords(pair);
   if (!clamp) return `${before}; play once clamped needs the clamp`;
   const with_ = `clamped with ${force(clamp.force)}`;
+  const pushed = slid === 'no' ? '' : ', the outer rings pushed along their seats';
+  if (ballLoad <= 0 && pushed !== '') return `${before}; ${with_} no play${pushed}`;
   if (ballLoad <= 0) return `${before}; ${with_} ${micrometres(playClamped)} of play`;
   const how = loadedBy === 'short' ? 'inner rings pressed together' : 'inner rings pressed apart';
+  const unreached = spacerReached ? '' : ', the rings do not reach the spacer';
   const most = Math.max(left.contactStress, right.contactStress);
-  return `${before}; ${with_} no play: ${force(ballLoad)} through each bearing, ${how}, contact stress ${stress(most)}`;
+  return `${before}; ${with_} no play: ${force(ballLoad)} through each bearing, ${how}, contact stress ${stress(most)}${pushed}${unreached}`;
 }
 
 function benchWords({ result: { playUnclamped } }: PairMechanics): string {
   if (!Number.isFinite(playUnclamped)) return 'on the bench nothing closes the pair';
   if (playUnclamped < 0) return `on the bench no play, ${micrometres(-playUnclamped)} too tight`;
   return `on the bench ${micrometres(playUnclamped)} of play`;
-}
-
-/** `play 33 µm, clamped 16 µm`: the same in as few words as fit behind a length. */
-export function playHint({ result }: PairMechanics, clamp: Clamp | null): string {
-  const { playUnclamped, playClamped, ballLoad } = result;
-  const before = Number.isFinite(playUnclamped) ? `play ${micrometres(playUnclamped)}` : 'play not closed';
-  if (!clamp) return before;
-  return `${before}, clamped ${ballLoad > 0 ? `none, ${force(ballLoad)} on the balls` : micrometres(playClamped)}`;
 }
 
 /** How much the clamp shortens what stands between the inner rings of a pair. */

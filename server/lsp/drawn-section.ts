@@ -1,12 +1,15 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
+import { bench, type Conditions } from '../analysis/mechanics/conditions.ts';
 import type { Finding } from '../checks/check.ts';
 import { drawSection } from '../drawing/draw-section.ts';
 import { type Positions, positionsOf } from '../features/positions.ts';
-import type { SectionAnswer, Stretch } from '../protocol/requests.ts';
+import type { SectionAnswer, SectionTable, Stretch } from '../protocol/requests.ts';
 import { loopTable } from '../report/loop-table.ts';
+import { fitTable, type MechanicsTable, playTable } from '../report/mechanics-table.ts';
 import type { SpecPath } from '../spec/place.ts';
 import { nameOf } from '../workspace/location.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
+import { under } from './conditions.ts';
 
 /** Parts beyond which a stack is a slip of the keyboard and not a hub. */
 const mostParts = 200;
@@ -16,17 +19,19 @@ const widths = { least: 110, most: 281 };
 
 /**
  * The section of one variant with its loops, findings and what could not be checked; null for a file that is no
- * hub. `width` is that of the drawing, mm.
+ * hub. `width` is that of the drawing, mm; `conditions` are those of play and load.
  */
 export function drawnSection(
   snapshot: Snapshot,
   wanted: string | null,
   width: number | null = null,
+  conditions: Conditions = bench,
 ): SectionAnswer | null {
   const { document, analysis, file } = snapshot;
   const { variants } = analysis;
   const [written] = variants;
-  const shown = variants.find(({ name }) => name === wanted) ?? written;
+  const asked = variants.find(({ name }) => name === wanted) ?? written;
+  const shown = asked && under(asked, conditions);
   if (document.kind !== 'hub') return null;
   const positions = positionsOf(document);
   const range = (path: SpecPath): Stretch => positions.range(document.span(path));
@@ -49,7 +54,14 @@ export function drawnSection(
   };
   const parts = shown?.assembly.line.length ?? 0;
   if (!shown || parts === 0 || mostParts < parts) {
-    return { ...common, svg: null, description: '', assumed: [], loops: [], unchecked: [], places: {} };
+    const none = { titles: [], rows: [] };
+    const tables = {
+      loops: [],
+      pairs: none,
+      bearings: none,
+      conditions: { ...conditions, writtenClamp: null },
+    };
+    return { ...common, ...tables, svg: null, description: '', assumed: [], unchecked: [], places: {} };
   }
   const { svg, description, missing } = drawSection(
     shown,
@@ -58,7 +70,7 @@ export function drawnSection(
     {
       standalone: false,
       width: Math.min(Math.max(width ?? widths.most, widths.least), widths.most),
-      ...(written && written !== shown ? { asWritten: written } : {}),
+      ...(written && written !== asked ? { asWritten: written } : {}),
     },
   );
   return {
@@ -70,12 +82,22 @@ export function drawnSection(
       ...row,
       range: range(path),
     })),
+    conditions: { ...conditions, writtenClamp: asked.mechanics('built').clamp?.force ?? null },
+    pairs: placed(playTable(shown, analysis.limits), range),
+    bearings: placed(fitTable(shown), range),
     unchecked: shown.unchecked.map(({ what, missing: lacks, path }) => ({
       what,
       missing: lacks,
       range: range(path),
     })),
     places: placesOf(shown, snapshot, positions),
+  };
+}
+
+function placed({ titles, rows }: MechanicsTable, range: (path: SpecPath) => Stretch): SectionTable {
+  return {
+    titles,
+    rows: rows.map(({ cells, gravity, path }) => ({ cells, gravity, range: range(path) })),
   };
 }
 

@@ -1,6 +1,8 @@
 import type { CancellationToken } from 'vscode-languageserver';
 import { newHub } from '../features/new-hub.ts';
 import {
+  type BuildsAnswer,
+  buildsRequest,
   checkWorkspaceRequest,
   type ExplainAnswer,
   explainRequest,
@@ -11,6 +13,8 @@ import {
 } from '../protocol/requests.ts';
 import { explanation } from '../report/explain.ts';
 import { checkWorkspace, emptyCheck } from './check-workspace.ts';
+import { conditionsOf } from './conditions.ts';
+import { drawnBuilds } from './drawn-builds.ts';
 import { drawnSection } from './drawn-section.ts';
 import type { Session } from './session.ts';
 import { isObject } from './settings.ts';
@@ -29,10 +33,16 @@ export function answerOwnRequests(session: Session): void {
         guard.request(token, empty, () => work(isObject(params) ? params : {})),
     );
   };
-  answer<SectionAnswer | null>(sectionRequest, null, ({ uri, variant, width }) => {
+  answer<SectionAnswer | null>(sectionRequest, null, ({ uri, variant, width, conditions }) => {
     const snapshot = session.snapshot(uri);
     const room = typeof width === 'number' ? width : null;
-    return snapshot && drawnSection(snapshot, typeof variant === 'string' ? variant : null, room);
+    const name = typeof variant === 'string' ? variant : null;
+    return snapshot && drawnSection(snapshot, name, room, conditionsOf(conditions));
+  });
+  answer<BuildsAnswer | null>(buildsRequest, null, ({ uri, variant, conditions }) => {
+    const snapshot = session.snapshot(uri);
+    const name = typeof variant === 'string' ? variant : null;
+    return snapshot && drawnBuilds(snapshot, name, conditionsOf(conditions));
   });
   answer<ExplainAnswer | null>(explainRequest, null, ({ code }) => {
     const markdown = typeof code === 'string' ? explanation(code) : null;

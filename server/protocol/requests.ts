@@ -44,6 +44,14 @@ export interface SectionParams {
   readonly variant: string | null;
   /** Width of the drawing, mm, in which its letters are 3.5 mm high; that of A4 across without it. */
   readonly width?: number;
+  /** Under what play and load are worked out; the bench and the written clamp without it. */
+  readonly conditions?: Conditions;
+}
+
+/** Temperature of the whole hub, °C, and a clamp force in place of the written one, N. */
+export interface Conditions {
+  readonly temperature: number;
+  readonly clampForce: number | null;
 }
 
 export interface SectionAnswer {
@@ -60,6 +68,12 @@ export interface SectionAnswer {
   /** What was assumed to draw it. */
   readonly assumed: readonly string[];
   readonly loops: readonly SectionLoop[];
+  /** The conditions that hold, and the clamp that the files give, N; null where none of them does. */
+  readonly conditions: Conditions & { readonly writtenClamp: number | null };
+  /** Play and load of each pair. */
+  readonly pairs: SectionTable;
+  /** Fits and clearance of each bearing. */
+  readonly bearings: SectionTable;
   readonly findings: readonly SectionFinding[];
   readonly unchecked: readonly SectionUnchecked[];
   /** Where the parts of the drawing stand in the text, by address. */
@@ -83,6 +97,18 @@ export interface SectionLoop {
   readonly range: Stretch;
 }
 
+/** A table as it is shown: a title for each column, and as many cells in each row; the first names the row. */
+export interface SectionTable {
+  readonly titles: readonly string[];
+  readonly rows: readonly SectionRow[];
+}
+
+export interface SectionRow {
+  readonly cells: readonly string[];
+  readonly gravity: Gravity | null;
+  readonly range: Stretch;
+}
+
 export interface SectionFinding {
   readonly code: string;
   readonly gravity: Gravity;
@@ -94,6 +120,23 @@ export interface SectionUnchecked {
   readonly what: string;
   readonly missing: string;
   readonly range: Stretch;
+}
+
+/** Client to server: thousands of builds of each pair, with the parameters of the section; asked for when the typing pauses. */
+export const buildsRequest = 'hubwright/builds';
+
+export interface BuildsAnswer {
+  readonly pairs: readonly PairOfBuilds[];
+}
+
+/** How the clamped play of one pair is spread. */
+export interface PairOfBuilds {
+  /** The two bearings. */
+  readonly what: string;
+  /** A picture of the spread with the limits, an SVG element without styles or scripts. */
+  readonly svg: string;
+  /** The picture in words. */
+  readonly words: string;
 }
 
 /** Client to server: the page that explains a finding, as markdown; null for a code there is not. */

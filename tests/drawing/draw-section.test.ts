@@ -10,8 +10,8 @@ import { type HubDrawing, hubOf, hubsIn } from '../support/hub-drawings.ts';
 const own = hubsIn(join(import.meta.dirname, 'hubs'));
 const samples = hubsIn(join(import.meta.dirname, '../../client/samples'));
 const all = [...own, ...samples.map((hub) => ({ ...hub, name: `sample ${hub.name}` }))];
-const draw = ({ variant, asWritten, faults }: HubDrawing, standalone = true) =>
-  drawSection(variant, faults, { standalone, asWritten });
+const draw = ({ variant, asWritten, faults }: HubDrawing, standalone = true, width = 281) =>
+  drawSection(variant, faults, { standalone, width, asWritten });
 const named = (name: string): HubDrawing => {
   const found = own.find((hub) => hub.name === name);
   if (!found) throw new Error(`no hub ${name}`);
@@ -33,10 +33,10 @@ test('there are drawings to look at', () => {
 });
 
 describe.each(all.map((hub) => [hub.name, hub] as const))('%s', (_, hub) => {
-  test.each([true, false])(
-    'no text lies over another, and every text is on the sheet (standalone %s)',
-    (standalone) => {
-      const { scene } = draw(hub, standalone);
+  test.each([[true, 281], ...[281, 230, 180, 150, 110].map((width) => [false, width] as const)] as const)(
+    'no text lies over another, and every text is on the sheet (standalone %s, %d mm wide)',
+    (standalone, sheet) => {
+      const { scene } = draw(hub, standalone, sheet);
       const boxes = boxesOf(scene);
       const slack = 0.05;
       for (const [at, a] of boxes.entries()) {

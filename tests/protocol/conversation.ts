@@ -10,6 +10,11 @@ const snippets = {
   workspace: { workspaceEdit: { snippetEditSupport: true, documentChanges: true } },
   textDocument: { completion: { completionItem: { snippetSupport: true } } },
 };
+interface Table {
+  readonly titles: readonly string[];
+  readonly rows: readonly { readonly cells: readonly string[] }[];
+}
+
 const codes = (found: readonly { readonly code?: unknown }[]): readonly unknown[] =>
   found.map(({ code }) => code);
 const placeOf = (text: string, words: string, more = 0) =>
@@ -166,6 +171,51 @@ export function testConversation(openLine: () => Line): void {
     expect(wide).toMatchObject({ variant: 'wide', loops: [{ gravity: 'error' }, {}, {}, {}] });
   });
 
+  test('play and load are those of the temperature and the clamp asked for', async () => {
+    const client = await start();
+    // An alloy sleeve of 72.06 mm², by its diameters; the clamp takes F·L/(E·A) off it, E of 7075 is 71 700 MPa.
+    const text = hubWith(['    outside: 19.6', '    outside: 19.6\n    material: aluminium 7075-T6']);
+    await client.open(uri, `${text}clamp: 2 kN\n`);
+    const shortens = async (conditions: unknown) => {
+      const answer = await client.ask<{ conditions: unknown; pairs: Table; bearings: Table }>(
+        'hubwright/section',
+        { uri, variant: null, conditions },
+      );
+      expect(answer.bearings.rows).toHaveLength(2);
+      return { now: answer.conditions, by: answer.pairs.rows[0]?.cells[4] };
+    };
+    expect(await shortens(undefined)).toEqual({
+      now: { temperature: 20, clampForce: null, writtenClamp: 2000 },
+      by: '24 µm',
+    });
+    // Twice and half of 24.0 µm.
+    expect(await shortens({ temperature: 20, clampForce: 4000 })).toEqual({
+      now: { temperature: 20, clampForce: 4000, writtenClamp: 2000 },
+      by: '48 µm',
+    });
+    expect(await shortens({ temperature: -10, clampForce: 1000 })).toMatchObject({ by: '12 µm' });
+    // Odd ones are the bench and the written clamp.
+    for (const odd of [7, { temperature: 'warm', clampForce: Number.NaN }, null]) {
+      expect(await shortens(odd)).toMatchObject({ now: { temperature: 20, clampForce: null } });
+    }
+  });
+
+  test('thousands of builds follow when they are asked for', async () => {
+    const client = await start();
+    await client.open(uri, `${soundHub}clamp: 2 kN\n`);
+    const { pairs } = await client.ask<{ pairs: { what: string; svg: string; words: string }[] }>(
+      'hubwright/builds',
+      { uri, variant: null },
+    );
+    expect(pairs).toMatchObject([{ what: 'bearing.left and bearing.right' }]);
+    expect(pairs[0]?.svg).toMatch(/^<svg /);
+    expect(pairs[0]?.svg).not.toMatch(/<script|style=|<style|on\w+=/);
+    expect(pairs[0]?.words).toContain('Of 20 000 builds');
+    await client.change(uri, 2, [{ text: soundHub }]);
+    // Without a clamp there is nothing to build.
+    expect(await client.ask('hubwright/builds', { uri, variant: null })).toEqual({ pairs: [] });
+  });
+
   test('a broken text is said to be broken', async () => {
     const client = await start();
     await client.open(uri, hubWith(['hub: Dunlin', 'hub: "Dunlin']));
@@ -274,6 +324,7 @@ export function testConversation(openLine: () => Line): void {
       'textDocument/documentLink',
       'textDocument/inlayHint',
       'hubwright/section',
+      'hubwright/builds',
       'hubwright/explain',
       'hubwright/skeleton',
     ];

@@ -1,0 +1,126 @@
+import type { VariantAnalysis } from '../analysis/analyze.ts';
+import type { ResolvedLimits } from '../analysis/limits.ts';
+import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
+import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
+import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { force, micrometres, stress } from '../engine/base/figures.ts';
+import type { SpecPath } from '../spec/place.ts';
+import type { Gravity } from './loop-table.ts';
+
+/** A table as people read it; the first cell of a row names it. */
+export interface MechanicsTable {
+  readonly titles: readonly string[];
+  readonly rows: readonly MechanicsRow[];
+}
+
+export interface MechanicsRow {
+  readonly cells: readonly string[];
+  readonly gravity: Gravity | null;
+  /** The value to look at first. */
+  readonly path: SpecPath;
+}
+
+/** Play and load of each pair of a variant; a pair that could not be worked out says what it lacks. */
+export function playTable(variant: VariantAnalysis, limits: ResolvedLimits): MechanicsTable {
+  const { pairs, clamp } = variant.mechanics('built');
+  const mostPlay = limits.value('play-clamped');
+  return {
+    titles: ['Pair', 'Verdict', 'Play on the bench', 'Clamped', 'Clamp shortens', 'Load', 'Contact stress'],
+    rows: pairs.map((pair, index): MechanicsRow => {
+      const loop = variant.pairs[index]?.loop;
+      const path = loop?.inner.find(({ key }) => key === 'length')?.path ?? loop?.terms[0]?.path ?? [];
+      const name = loop?.bearings.join(' to ') ?? '';
+      if (!isWorked(pair))
+        return { cells: [name, `needs ${pair.missing}`, '', '', '', '', ''], gravity: null, path };
+      const { said, gravity } = playVerdict(pair, clamp, mostPlay);
+      return { cells: [name, said, ...playCells(pair, clamp)], gravity, path };
+    }),
+  };
+}
+
+function playVerdict(
+  { result }: PairMechanics,
+  clamp: Clamp | null,
+  mostPlay: number,
+): { readonly said: string; readonly gravity: Gravity | null } {
+  if (!clamp) return { said: 'no clamp is written to reckon with', gravity: null };
+  const { playClamped } = result;
+  const tightness = tightWords(result);
+  if (tightness !== null) return { said: tightness, gravity: 'warning' };
+  if (mostPlay < playClamped) {
+    const over = micrometres(playClamped - mostPlay);
+    return { said: `${over} over the most wanted, ${micrometres(mostPlay)}`, gravity: 'warning' };
+  }
+  return { said: 'the balls run free', gravity: null };
+}
+
+/** What leaves a pair no play; null where there is some. */
+function tightWords({ ballLoad, loadedBy, spacerReached, slid }: PairMechanics['result']): string | null {
+  if (!spacerReached) return 'the balls carry the whole clamp: the rings do not reach the spacer';
+  if (slid !== 'no') return 'the outer rings are pushed along their seats';
+  if (ballLoad <= 0) return null;
+  return `loaded: the inner rings are pressed ${loadedBy === 'short' ? 'together' : 'apart'}`;
+}
+
+function playCells({ result }: PairMechanics, clamp: Clamp | null): readonly string[] {
+  const { playUnclamped, playClamped, clampShortening, ballLoad, slid, left, right } = result;
+  const bench = Number.isFinite(playUnclamped) ? micrometres(playUnclamped) : 'nothing closes it';
+  if (!clamp) return [bench, '', '', '', ''];
+  const clamped = ballLoad > 0 || slid !== 'no' ? 'none' : micrometres(playClamped);
+  const loaded =
+    ballLoad > 0
+      ? [force(ballLoad), stress(Math.max(left.contactStress, right.contactStress))]
+      : ['none', ''];
+  return [bench, clamped, micrometres(clampShortening), ...loaded];
+}
+
+/** Fits and clearance of each bearing of a variant. */
+export function fitTable(variant: VariantAnalysis): MechanicsTable {
+  return {
+    titles: [
+      'Bearing',
+      'Mounted clearance',
+      'Along the axle',
+      'Before mounting',
+      'Taken by the fits',
+      'Outer ring tight by',
+      'Seat pressure',
+      'Inner ring tight by',
+    ],
+    rows: variant.mechanics('built').bearings.map((bearing) => ({
+      cells: [bearing.address, ...fitCells(bearing)],
+      gravity: null,
+      path: bearing.stack.from,
+    })),
+  };
+}
+
+function fitCells({ mounted, free, axial, outerFit, innerFit }: MountedBearing): readonly string[] {
+  const taken = (outerFit?.fit.clearanceLoss ?? 0) + (innerFit?.fit.clearanceLoss ?? 0);
+  return [
+    mounted ? spread(mounted) : 'not in the tables',
+    axial === null ? '' : micrometres(axial),
+    free ? range(free.lo, free.hi) : '',
+    micrometres(taken),
+    tight(outerFit),
+    outerFit ? stress(outerFit.fit.pressure) : '',
+    tight(innerFit),
+  ];
+}
+
+const tight = (fit: RingFit | null): string => (fit ? spread(fit.interference) : '');
+
+function spread({
+  least,
+  mean,
+  most,
+}: {
+  readonly least: number;
+  readonly mean: number;
+  readonly most: number;
+}): string {
+  return `${micrometres(mean)} (${range(least, most)})`;
+}
+
+const range = (lo: number, hi: number): string =>
+  `${micrometres(lo).replace(' µm', '')} to ${micrometres(hi)}`;
