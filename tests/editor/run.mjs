@@ -104,15 +104,17 @@ async function runScenarios() {
   for (const file of readdirSync(join(here, 'scenarios')).filter((name) => name.includes(only))) {
     const scenario = await import(`./scenarios/${file}`);
     await withWorkspace(async (workspace) => {
-      const user = await openWorkbench({ browser, server, workspace, artifacts });
+      let user;
       try {
-        await scenario.run({ user, workspace, data, artifacts });
+        if (!scenario.withoutEditor) user = await openWorkbench({ browser, server, workspace, artifacts });
+        await scenario.run({ user, browser, workspace, data, artifacts });
         report(true, scenario.title);
       } catch (error) {
-        await user.screenshot(`failed-${file}`);
+        await user?.screenshot(`failed-${file}`);
         report(false, scenario.title, error.stack);
+      } finally {
+        await user?.close();
       }
-      await user.close();
     });
   }
   await server.stop();

@@ -10,7 +10,7 @@ export const openBrowser = (executablePath) =>
 export async function newPage(browser) {
   const context = await browser.newContext({ viewport: { width: 1400, height: 900 }, locale: 'en-US' });
   await context.route(
-    (url) => !['localhost', '127.0.0.1'].includes(url.hostname),
+    ({ protocol, hostname }) => protocol !== 'file:' && !['localhost', '127.0.0.1'].includes(hostname),
     (route) => route.abort(),
   );
   context.setDefaultTimeout(20_000);
