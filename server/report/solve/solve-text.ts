@@ -47,7 +47,7 @@ function answerLines(answer: SpacerAnswer, asked: AskedYield): readonly string[]
 }
 
 function sayShares({ yield: right, loaded, playHigh }: SpacerAnswer['now']): string {
-  return `${share(right)} of builds right, ${share(loaded)} loaded, ${share(playHigh)} with too much play`;
+  return `${percent(right)} of builds right, ${share(loaded)} loaded, ${share(playHigh)} with too much play`;
 }
 
 function sayWidest(widest: number, wanted: number): string {
@@ -64,4 +64,5 @@ function tolerance({ from: { lower, upper } }: SpacerAnswer): string {
   return ` ${said(upper)}/${said(lower)}`;
 }
 
-const percent = (value: number): string => `${plain(value * 100)} %`;
+/** Two decimals at most: what is asked for and what is reached are held against each other. */
+const percent = (value: number): string => `${Number((value * 100).toFixed(2))} %`;

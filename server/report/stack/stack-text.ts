@@ -5,6 +5,7 @@ import { type Limits, meanOf } from '../../assembly/settle.ts';
 import { length, plain, share } from '../../engine/base/figures.ts';
 import { loopTable } from '../loop-table.ts';
 import { textTable } from '../text-table.ts';
+import { playLines } from './play-text.ts';
 import { assumptions } from './stack-json.ts';
 
 /** The stack of every variant for people: parts with tolerances and shares, loops, what was assumed. */
@@ -51,6 +52,7 @@ function variantText(file: string, variant: VariantAnalysis, limits: ResolvedLim
     ...(rows.length === 0
       ? ['  No loop closes yet.']
       : textTable([head, ...lines], { indent: 2, right: [1, 2] })),
+    ...playLines(variant, limits),
     ...list(
       'Not checked',
       variant.unchecked.map(({ what, missing }) => `${what} — missing: ${missing}`),
