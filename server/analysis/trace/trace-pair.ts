@@ -1,0 +1,86 @@
+import { axialHalfRange } from '../../engine/contact/axial-load.ts';
+import type { Clamp } from '../mechanics/clamp-of.ts';
+import type { PairMechanics } from '../mechanics/pair-mechanics.ts';
+import { input, step, type TracedValue, type TraceStep } from './trace-step.ts';
+
+/** From δ and the axial clearances to play and load, as the clamp leaves them; all at the means. */
+export function tracePair(pair: PairMechanics, clamp: Clamp | null): readonly TraceStep[] {
+  const { input: given, result, loop } = pair;
+  const between = loop.bearings.join(' and ');
+  const half = [given.left, given.right].map(({ bearing }) => axialHalfRange(bearing));
+  const ranges: readonly TracedValue[] = loop.bearings.map((address, side) =>
+    input(`a of ${address}`, half[side] ?? 0, 'mm'),
+  );
+  const deltaGiven = input('δ', given.mismatch, 'mm');
+  const play = 'min(eᵢ + aᵢ) − max(eᵢ − aᵢ); two equal bearings: 2a − |δ|';
+  const flush = [`faces of ${between} taken as flush where no face-offset is written`];
+  const steps: TraceStep[] = [];
+  if (Number.isFinite(result.playUnclamped)) {
+    const unclamped = input(`play of ${between} before clamping`, result.playUnclamped, 'mm');
+    steps.push(step(unclamped, play, 'harris-analysis', [...ranges, deltaGiven], flush));
+  }
+  if (!clamp) return steps;
+  const compliance = input('Σ L/(E·A) between the inner rings', given.spacerCompliance, 'mm/N');
+  const force = input('clamp force F', given.clampForce, 'N');
+  const taken = given.clampForce * given.spacerCompliance;
+  const clamped = given.mismatch - taken;
+  steps.push(
+    step(force, null, null, [], clamp.assumed),
+    step(
+      input(`the clamp takes from the inner distance of ${between}`, taken, 'mm'),
+      'F · Σ L/(E·A)',
+      null,
+      [force, compliance],
+      pair.assumed.filter((text) => /spacer|collar|shim|washer/.test(text)),
+    ),
+    step(input('δ once clamped', clamped, 'mm'), 'δc = δ − F · Σ L/(E·A)', null, [
+      deltaGiven,
+      input('F · Σ L/(E·A)', taken, 'mm'),
+    ]),
+    step(
+      input(`play of ${between} once clamped`, result.playClamped, 'mm'),
+      play.replaceAll('δ', 'δc'),
+      'harris-analysis',
+      [...ranges, input('δc', clamped, 'mm')],
+    ),
+  );
+  return [...steps, ...loadSteps(pair, between, clamped)];
+}
+
+/** What the balls carry where no play is left. */
+function loadSteps(pair: PairMechanics, between: string, clamped: number): readonly TraceStep[] {
+  const { input: given, result } = pair;
+  if (result.ballLoad <= 0) return [];
+  const short = result.loadedBy === 'short';
+  const load = input(`axial force through each of ${between}`, result.ballLoad, 'N');
+  const give = [
+    input('|δc|', Math.abs(clamped), 'mm'),
+    input('Cp between the inner rings', given.spacerCompliance, 'mm/N'),
+    input('Cs of the shell', given.housingCompliance, 'mm/N'),
+  ];
+  const how =
+    result.slid !== 'no'
+      ? 'the grip of the seat, µ·p·π·D·B: the ring slides at this force'
+      : result.spacerReached
+        ? 'N from o(N) + N·(Cp + Cs) = |δc|, o both axial displacements under Hertz contact'
+        : 'the whole clamp force: the rings never reach the spacer';
+  const stress = Math.max(result.left.contactStress, result.right.contactStress);
+  return [
+    step(load, how, 'harris-analysis', give),
+    step(input('force left in the spacer', result.spacerLoad, 'N'), short ? 'F − N' : 'F + N', null, [
+      input('F', given.clampForce, 'N'),
+      input('N', result.ballLoad, 'N'),
+    ]),
+    step(
+      input('greatest contact stress', stress, 'MPa'),
+      'Hertz, elliptic contact of ball and groove, load shared by all balls',
+      'timoshenko-goodier',
+      [
+        input('N', result.ballLoad, 'N'),
+        input('balls', pair.left.geometry.count, '1'),
+        input('ball diameter', pair.left.geometry.diameter, 'mm'),
+        input('contact angle', (result.left.state.angle * 180) / Math.PI, '°'),
+      ],
+    ),
+  ];
+}
