@@ -7,7 +7,7 @@ const script = new Script('work()');
  * What the work gives. One that goes on for longer than the time given (ms) is ended, though it never waits, and the
  * name of what it was about is said: a hang is a failed test and not a run that never ends.
  */
-export function watched<T>(what: string, work: () => T, longest = 10_000): T {
+export function watched<T>(what: string, work: () => T, longest = 40_000): T {
   context.work = work;
   try {
     return script.runInContext(context, { timeout: longest }) as T;
