@@ -1,5 +1,8 @@
 import * as vscode from 'vscode';
 import {
+  type BuildsAnswer,
+  buildsRequest,
+  type Conditions,
   type SectionAnswer,
   type SectionParams,
   type Stretch,
@@ -15,12 +18,17 @@ export interface Preview {
 
 const viewType = 'hubwright.section';
 
+/** Pause after the last drawing before builds are asked for, ms. */
+const pause = 100;
+
 /** What the page in the panel may send. */
 interface FromPage {
-  readonly type: 'ready' | 'variant' | 'width' | 'reveal';
+  readonly type: 'ready' | 'variant' | 'width' | 'conditions' | 'reveal';
   readonly variant?: string | null;
   /** Room for the drawing, mm of its sheet. */
   readonly width?: number;
+  /** Temperature and clamp set on the page. */
+  readonly conditions?: Conditions;
   readonly range?: Stretch;
   readonly focus?: boolean;
 }
@@ -30,12 +38,14 @@ interface Shown {
   uri: vscode.Uri;
   variant: string | null;
   width: number | undefined;
+  conditions: Conditions | undefined;
   asking: boolean;
   again: boolean;
 }
 
 export function registerPreview(context: vscode.ExtensionContext, line: ServerLine): Preview {
   let shown: Shown | null = null;
+  let building: ReturnType<typeof setTimeout> | undefined;
 
   /** Asks for the section; what comes in meanwhile is asked for once more, afterwards. */
   const refresh = async (): Promise<void> => {
@@ -47,24 +57,43 @@ export function registerPreview(context: vscode.ExtensionContext, line: ServerLi
     }
     now.asking = true;
     now.again = false;
-    const { uri, variant, width } = now;
+    const { uri, variant, width, conditions } = now;
+    clearTimeout(building);
     try {
       const params: SectionParams = {
         uri: line.uri(uri),
         variant,
         ...(width === undefined ? {} : { width }),
+        ...(conditions === undefined ? {} : { conditions }),
       };
       const answer = await line.ask<SectionAnswer | null>(sectionRequest, params);
       now.panel.title = answer ? `Section: ${answer.title}` : 'Section';
       await now.panel.webview.postMessage({ type: 'section', uri: uri.toString(), answer });
+      // Thousands of builds take a while: they wait for a pause, and what is changed meanwhile calls them off.
+      if (shown === now && !now.again) building = setTimeout(() => void build(now, params), pause);
     } finally {
       now.asking = false;
       if (now.again && now.panel.visible) void refresh();
     }
   };
 
+  const build = async (now: Shown, params: SectionParams): Promise<void> => {
+    const uri = now.uri.toString();
+    const answer = await line.ask<BuildsAnswer | null>(buildsRequest, params);
+    const current = shown === now && !now.asking && now.uri.toString() === uri;
+    if (current) await now.panel.webview.postMessage({ type: 'builds', uri, answer });
+  };
+
   const adopt = (panel: vscode.WebviewPanel, uri: vscode.Uri, variant: string | null): void => {
-    const mine: Shown = { panel, uri, variant, width: undefined, asking: false, again: false };
+    const mine: Shown = {
+      panel,
+      uri,
+      variant,
+      width: undefined,
+      conditions: undefined,
+      asking: false,
+      again: false,
+    };
     shown = mine;
     panel.webview.options = {
       enableScripts: true,
@@ -74,12 +103,14 @@ export function registerPreview(context: vscode.ExtensionContext, line: ServerLi
     panel.webview.onDidReceiveMessage((message: FromPage) => {
       if (message.type === 'variant') mine.variant = message.variant ?? null;
       if (typeof message.width === 'number') mine.width = message.width;
+      if (message.conditions) mine.conditions = message.conditions;
       if (message.type === 'reveal' && message.range)
         void reveal(mine.uri, message.range, message.focus === true);
       else void refresh();
     });
     panel.onDidChangeViewState(() => void (mine.again && refresh()));
     panel.onDidDispose(() => {
+      clearTimeout(building);
       if (shown === mine) shown = null;
     });
   };
@@ -88,6 +119,7 @@ export function registerPreview(context: vscode.ExtensionContext, line: ServerLi
     if (!shown || shown.uri.toString() === uri.toString()) return;
     shown.uri = uri;
     shown.variant = null;
+    shown.conditions = undefined;
     void refresh();
   };
 

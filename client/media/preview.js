@@ -2,7 +2,9 @@
 (() => {
   const editor = acquireVsCodeApi();
   const at = (id) => document.getElementById(id);
-  const state = editor.getState() ?? { uri: null, variant: null, zoom: 1, left: 0, top: 0 };
+  const bench = { temperature: 20, clamp: null };
+  const fresh = { uri: null, variant: null, zoom: 1, left: 0, top: 0, ...bench };
+  const state = Object.assign(fresh, editor.getState());
   /** The last answer whose text could be read whole, and the file it belongs to. */
   let good = null;
   let places = {};
@@ -14,10 +16,12 @@
   const reveal = (range, focus) => range && editor.postMessage({ type: 'reveal', range, focus });
 
   addEventListener('message', ({ data }) => {
+    if (data?.type === 'builds' && data.uri === state.uri) showBuilds(data.answer?.pairs ?? []);
     if (data?.type !== 'section') return;
     if (state.uri !== data.uri) {
       good = null;
-      remember({ uri: data.uri, variant: null, left: 0, top: 0 });
+      remember({ uri: data.uri, variant: null, left: 0, top: 0, ...bench });
+      showBuilds([]);
       scrollTo(0, 0);
     }
     show(data.answer);
@@ -31,6 +35,7 @@
       showVariants(answer);
       showDrawing(answer);
       showLoops(answer.loops);
+      showFelt(answer);
       showList('open', 'unchecked', answer.unchecked, ({ what, missing, range }) =>
         place(`${what} — ${missing} is not written`, range),
       );
@@ -56,7 +61,8 @@
   }
 
   function showNothing(message) {
-    for (const id of ['found', 'sums', 'open', 'taken', 'words', 'variants', 'stale']) at(id).hidden = true;
+    for (const id of ['found', 'felt', 'sums', 'open', 'taken', 'words', 'variants', 'stale'])
+      at(id).hidden = true;
     at('drawing').replaceChildren();
     at('empty').hidden = false;
     at('empty').textContent = message;
@@ -104,22 +110,29 @@
   ];
 
   function showLoops(loops) {
-    at('sums').hidden = loops.length === 0;
     const used = columns.filter(([key]) => loops.some((loop) => loop[key] !== ''));
-    const head = row(used.map(([, name]) => cell('th', name, { scope: 'col' })));
-    const body = loops.map((loop) => {
-      const [first, ...rest] = used;
+    showTable('sums', 'loops', {
+      titles: used.map(([, title]) => title),
+      rows: loops.map((loop) => ({ ...loop, cells: used.map(([key]) => loop[key]) })),
+    });
+  }
+
+  function showTable(section, table, { titles, rows }) {
+    at(section).hidden = rows.length === 0;
+    const head = row(titles.map((name) => cell('th', name, { scope: 'col' })));
+    const body = rows.map(({ cells, gravity, range }) => {
+      const [first, ...rest] = cells;
       const name = cell('th', '', { scope: 'row' });
-      name.append(place(loop[first[0]], loop.range));
-      const line = row([name, ...rest.map(([key, title]) => figureCell(loop[key], key, title))]);
-      if (loop.gravity) line.classList.add(loop.gravity);
+      name.append(place(first, range));
+      const line = row([name, ...rest.map((text, index) => figureCell(text, titles[index + 1]))]);
+      if (gravity) line.classList.add(gravity);
       return line;
     });
-    const [top, rows] = [document.createElement('thead'), document.createElement('tbody')];
-    for (const part of [top, rows]) part.setAttribute('role', 'rowgroup');
+    const [top, lines] = [document.createElement('thead'), document.createElement('tbody')];
+    for (const part of [top, lines]) part.setAttribute('role', 'rowgroup');
     top.append(head);
-    rows.append(...body);
-    replaceKeepingFocus(at('loops'), [top, rows]);
+    lines.append(...body);
+    replaceKeepingFocus(at(table), [top, lines]);
   }
 
   function showList(section, list, items, say) {
@@ -160,8 +173,8 @@
   }
 
   /** In a narrow panel the figures stand below each other, each with its own title. */
-  function figureCell(text, key, title) {
-    const attributes = { 'data-title': title, class: key };
+  function figureCell(text, title) {
+    const attributes = { 'data-title': title, ...(title === 'Verdict' ? { class: 'verdict' } : {}) };
     return cell('td', text, text === '' ? { ...attributes, 'data-empty': '' } : attributes);
   }
 
@@ -186,6 +199,69 @@
     drawing.setAttribute('preserveAspectRatio', height ? 'xMidYMin meet' : 'none');
     remember({ zoom: kept });
   }
+
+  /** Play and load: the tables, and the two conditions they stand under. */
+  let writtenClamp = null;
+
+  function showFelt({ pairs, bearings, conditions }) {
+    writtenClamp = conditions.writtenClamp;
+    showTable('pairs-part', 'pairs', pairs);
+    showTable('bearings-part', 'bearings', bearings);
+    at('felt').hidden = bearings.rows.length === 0;
+    showConditions();
+  }
+
+  function showConditions() {
+    const { temperature, clamp } = state;
+    const force = clamp ?? writtenClamp;
+    setRange('temperature', temperature, `${temperature} °C`.replace('-', '−'));
+    const said = force === null ? 'none written' : `${(force / 1000).toFixed(1)} kN`;
+    setRange('clamp', force ?? 0, clamp === null && force !== null ? `${said}, as written` : said);
+    at('as-written').disabled = clamp === null && temperature === bench.temperature;
+  }
+
+  function setRange(id, value, said) {
+    at(id).value = String(value);
+    at(id).setAttribute('aria-valuetext', said);
+    at(`${id}-said`).textContent = said;
+  }
+
+  function setConditions(change) {
+    remember(change);
+    showConditions();
+    editor.postMessage({ type: 'conditions', conditions: conditions() });
+  }
+
+  const conditions = () => ({ temperature: state.temperature, clampForce: state.clamp });
+
+  /** Pictures of the spread come later than the drawing; those there are stay until then. */
+  function showBuilds(pairs) {
+    const figures = pairs.map(({ what, svg, words }) => {
+      const made = document.createElement('figure');
+      const caption = document.createElement('figcaption');
+      caption.textContent = words;
+      const picture = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+      const heading = document.createElement('h3');
+      heading.textContent = `Play of ${what}, clamped`;
+      made.append(
+        heading,
+        ...(picture.localName === 'svg' ? [document.importNode(picture, true)] : []),
+        caption,
+      );
+      return made;
+    });
+    at('builds').hidden = figures.length === 0;
+    at('builds').replaceChildren(...figures);
+  }
+
+  at('temperature').addEventListener('input', ({ target }) =>
+    setConditions({ temperature: Number(target.value) }),
+  );
+  at('clamp').addEventListener('input', ({ target }) => setConditions({ clamp: Number(target.value) }));
+  at('as-written').addEventListener('click', () => {
+    setConditions(bench);
+    at('temperature').focus(); // The button is of no use now, and the focus must not be lost with it.
+  });
 
   at('larger').addEventListener('click', () => zoom(state.zoom * 1.25));
   at('smaller').addEventListener('click', () => zoom(state.zoom / 1.25));
@@ -235,11 +311,11 @@
   figure.addEventListener('scroll', () => remember({ left: figure.scrollLeft, top: figure.scrollTop }));
 
   asked = room();
-  const width = 0 < asked ? { width: asked } : {};
+  const known = { ...(0 < asked ? { width: asked } : {}), conditions: conditions() };
   editor.postMessage(
     state.variant === null
-      ? { type: 'ready', ...width }
-      : { type: 'variant', variant: state.variant, ...width },
+      ? { type: 'ready', ...known }
+      : { type: 'variant', variant: state.variant, ...known },
   );
   new ResizeObserver(askForWidth).observe(at('title').parentElement);
 })();

@@ -141,7 +141,7 @@ const points = {
     if (said('aria-labelledby').length < 5) problems.push('the drawing has no name');
     if (!/From left to right:.*Clamped width/s.test(said('aria-describedby')))
       problems.push(`the drawing is told as "${said('aria-describedby')}"`);
-    for (const item of body.querySelectorAll('button, select, [tabindex]')) {
+    for (const item of body.querySelectorAll('button, select, input, [tabindex]')) {
       const name =
         item.getAttribute('aria-label') ?? (item.textContent.trim() || (item.labels?.[0]?.textContent ?? ''));
       if (item.checkVisibility() && name.trim() === '')

@@ -92,14 +92,16 @@ async function misplacedFaults(preview, file) {
 
 async function followsTyping(user) {
   const drawing = user.preview().locator('svg').first();
+  const findings = user.preview().locator('#findings li');
   await drawing.locator('text', { hasText: '62.06 ±0.01' }).first().waitFor();
+  const before = await findings.count();
   await user.words('62.06').dblclick();
   await user.page.keyboard.type('61.56');
   await drawing.locator('text', { hasText: '61.56 ±0.01' }).first().waitFor();
-  await user.preview().locator('#findings li').first().waitFor();
+  await findings.nth(before).waitFor();
   await user.page.keyboard.press('Control+z');
   await drawing.locator('text', { hasText: '62.06 ±0.01' }).first().waitFor();
-  await user.preview().locator('#found').waitFor({ state: 'hidden' });
+  await findings.nth(before).waitFor({ state: 'detached' });
 }
 
 /** Point 7 of the list. */
@@ -132,7 +134,7 @@ async function worksFromTheKeyboard(user) {
     `Tab goes ${path.join(', ')}`,
   );
 
-  const width = () => preview.locator('svg').evaluate((svg) => svg.getBoundingClientRect().width);
+  const width = () => preview.locator('#drawing svg').evaluate((svg) => svg.getBoundingClientRect().width);
   await preview.locator('#drawing').focus();
   const fits = await width();
   await page.keyboard.press('+');
