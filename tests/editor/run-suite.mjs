@@ -1,10 +1,9 @@
 // Runs the suite inside an extension host: the Node one or the web worker one of the browser's VS Code, or the one of
 // a desktop VS Code.
-import { mkdtempSync, rmSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { newPage } from './machine/browser.mjs';
+import { removeFolder, temporaryFolder } from './machine/temporary.mjs';
 import { developmentOptions, serveFolders } from './machine/web-extension.mjs';
 
 const patience = 60_000;
@@ -62,7 +61,7 @@ export async function runSuiteInBrowser({
 /** Runs the suite in the desktop VS Code at `executable`. Its lines go to the terminal through the program itself. */
 export async function runSuiteOnDesktop({ executable, extension, suite, workspace }) {
   const { runTests } = await import('@vscode/test-electron');
-  const profile = mkdtempSync(join(tmpdir(), 'hubwright-desktop-'));
+  const profile = temporaryFolder('desktop');
   const launchArgs = [workspace, '--disable-extensions', `--user-data-dir=${profile}/data`];
   launchArgs.push(`--extensions-dir=${profile}/extensions`);
   try {
@@ -73,6 +72,6 @@ export async function runSuiteOnDesktop({ executable, extension, suite, workspac
       launchArgs,
     });
   } finally {
-    rmSync(profile, { recursive: true, force: true });
+    removeFolder(profile);
   }
 }

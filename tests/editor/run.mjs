@@ -3,8 +3,7 @@
 //   HUBWRIGHT_VSCODE   the executable of a desktop VS Code: the suite runs there too
 //   CHROMIUM_PATH      a Chromium, instead of Debian's
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -12,6 +11,7 @@ import { openBrowser } from './machine/browser.mjs';
 import { ensureChromium } from './machine/chromium.mjs';
 import { ensureHost } from './machine/host.mjs';
 import { installExtension, startServer } from './machine/server.mjs';
+import { removeFolder, temporaryFolder } from './machine/temporary.mjs';
 import { openWorkbench } from './machine/user.mjs';
 import { runSuiteInBrowser, runSuiteOnDesktop } from './run-suite.mjs';
 
@@ -20,6 +20,8 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const artifacts = join(root, 'artifacts', 'editor');
 const only = process.argv[2] ?? '';
 const began = Date.now();
+/** A run that takes longer than this hangs somewhere, s. */
+const atMost = 420;
 const count = { passed: 0, failed: 0 };
 
 function report(ok, title, problem = '') {
@@ -27,6 +29,12 @@ function report(ok, title, problem = '') {
   const seconds = ((Date.now() - began) / 1000).toFixed(0);
   console.log(`${ok ? 'ok' : 'not ok'} - ${title} (${seconds} s)${problem && `\n${problem}`}`);
 }
+
+const late = setTimeout(() => {
+  report(false, `the run ends within ${atMost} s`);
+  process.exit(1);
+}, atMost * 1000);
+late.unref();
 
 const chromium = ensureChromium();
 if (chromium.missing) {
@@ -39,7 +47,6 @@ if (chromium.missing) {
 const host = ensureHost();
 const vsix = process.env.HUBWRIGHT_VSIX ?? packExtension();
 const suite = await bundleSuite();
-rmSync(artifacts, { recursive: true, force: true });
 mkdirSync(artifacts, { recursive: true });
 const data = installExtension(host, vsix);
 const samples = join(data.extension, 'client', 'samples');
@@ -50,7 +57,7 @@ try {
 } finally {
   await browser.close();
   data.remove();
-  rmSync(join(suite, '..'), { recursive: true, force: true });
+  removeFolder(join(suite, '..'));
 }
 console.log(`${count.passed} passed, ${count.failed} failed`);
 process.exit(count.failed > 0 || count.passed === 0 ? 1 : 0);
@@ -103,6 +110,7 @@ async function runScenarios() {
   const server = await startServer(host, data);
   for (const file of readdirSync(join(here, 'scenarios')).filter((name) => name.includes(only))) {
     const scenario = await import(`./scenarios/${file}`);
+    rmSync(join(artifacts, `failed-${file}.png`), { force: true });
     await withWorkspace(async (workspace) => {
       let user;
       try {
@@ -122,10 +130,10 @@ async function runScenarios() {
 
 /** Gives a copy of the samples, for a test may write. */
 async function withWorkspace(body) {
-  const workspace = mkdtempSync(join(tmpdir(), 'hubwright-samples-'));
+  const workspace = temporaryFolder('samples');
   cpSync(samples, workspace, { recursive: true });
   await body(workspace);
-  rmSync(workspace, { recursive: true, force: true });
+  removeFolder(workspace);
 }
 
 function packExtension() {
@@ -135,7 +143,7 @@ function packExtension() {
 }
 
 async function bundleSuite() {
-  const outfile = join(mkdtempSync(join(tmpdir(), 'hubwright-suite-')), 'index.cjs');
+  const outfile = join(temporaryFolder('suite'), 'index.cjs');
   const entry = join(here, 'suite', 'index.ts');
   await build({
     entryPoints: [entry],

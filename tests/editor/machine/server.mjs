@@ -1,8 +1,8 @@
 // One VS Code server with throw-away data, the packed extension installed in it.
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { endWithRun, removeFolder, temporaryFolder } from './temporary.mjs';
 
 /** Nothing of the editor's own that moves, asks or saves by itself. */
 const quiet = {
@@ -20,12 +20,12 @@ const quiet = {
 
 /** A data folder with the packed extension in it. */
 export function installExtension(host, vsix) {
-  const folder = mkdtempSync(join(tmpdir(), 'hubwright-editor-'));
+  const folder = temporaryFolder('editor');
   const data = {
     folder,
     extension: '',
     settings,
-    remove: () => rmSync(folder, { recursive: true, force: true }),
+    remove: () => removeFolder(folder),
   };
   settings({});
   const flags = ['--accept-server-license-terms', '--server-data-dir', folder, '--install-extension', vsix];
@@ -63,7 +63,7 @@ export async function startServer(host, data, { driver = false } = {}) {
   );
   args.push('--disable-experiments', '--disable-update-check', '--disable-workspace-trust');
   if (driver) args.push('--enable-smoke-test-driver');
-  const child = spawn(host.node, [host.main, ...args], { stdio: ['ignore', 'pipe', 'pipe'] });
+  const child = endWithRun(spawn(host.node, [host.main, ...args], { stdio: ['ignore', 'pipe', 'pipe'] }));
   const ended = new Promise((resolve) => child.once('exit', resolve));
   let output = '';
   const port = await new Promise((resolve, reject) => {

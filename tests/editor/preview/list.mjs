@@ -168,7 +168,9 @@ const points = {
     for (const item of body.querySelectorAll('*')) {
       const odd = [...item.attributes].filter(({ name }) => name === 'style' || name.startsWith('on'));
       if (odd.length > 0 || item.localName === 'style')
-        problems.push(`${item.outerHTML.slice(0, 80)} carries a style`);
+        problems.push(
+          `${item.outerHTML.slice(0, 80)} carries ${odd.map(({ name, value }) => `${name}="${value}"`)}`,
+        );
       if (item.localName === 'script' && (item.nonce === '' || item.textContent.trim() !== ''))
         problems.push('a script stands in the page');
     }

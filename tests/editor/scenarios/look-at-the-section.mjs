@@ -92,16 +92,15 @@ async function misplacedFaults(preview, file) {
 
 async function followsTyping(user) {
   const drawing = user.preview().locator('svg').first();
-  const findings = user.preview().locator('#findings li');
+  const short = user.preview().locator('#findings li', { hasText: /clamped width 99\.50/ });
   await drawing.locator('text', { hasText: '62.06 ±0.01' }).first().waitFor();
-  const before = await findings.count();
   await user.words('62.06').dblclick();
   await user.page.keyboard.type('61.56');
   await drawing.locator('text', { hasText: '61.56 ±0.01' }).first().waitFor();
-  await findings.nth(before).waitFor();
+  await short.waitFor();
   await user.page.keyboard.press('Control+z');
   await drawing.locator('text', { hasText: '62.06 ±0.01' }).first().waitFor();
-  await findings.nth(before).waitFor({ state: 'detached' });
+  await short.waitFor({ state: 'detached' });
 }
 
 /** Point 7 of the list. */
