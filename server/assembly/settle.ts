@@ -45,6 +45,19 @@ export function asBuilt(settled: Settled): Limits {
 
 /** Settles the tolerance of a dimension: written, by class, by the general tolerance, or exact and said so. */
 export function settle(placed: Placed<Dimension>, rules: SettlingRules): Settled {
+  const known = settledBefore.get(placed);
+  if (known && known.untoleranced === rules.untoleranced && known.measuring === rules.measuring) {
+    return known.settled;
+  }
+  const settled = settleAnew(placed, rules);
+  settledBefore.set(placed, { settled, untoleranced: rules.untoleranced, measuring: rules.measuring });
+  return settled;
+}
+
+/** What a dimension came to: variants share most of theirs with the hub as written. */
+const settledBefore = new WeakMap<Placed<Dimension>, SettlingRules & { readonly settled: Settled }>();
+
+function settleAnew(placed: Placed<Dimension>, rules: SettlingRules): Settled {
   const { value: dimension, path } = placed;
   const reading = dimension.measured;
   const uncertainty = reading ? (reading.uncertainty ?? rules.measuring) : 0;

@@ -7,11 +7,15 @@ import {
 } from 'vscode-languageserver/node';
 import { startServer } from '../lsp/server.ts';
 import { diskFiles } from './disk-files.ts';
+import { tidyMemory } from './tidy-memory.ts';
+
+const worked = tidyMemory();
 
 startServer(connection(), {
   ...diskFiles,
   now: () => performance.now(),
   schedule: (work, ms) => {
+    worked();
     if (ms === 0) {
       const immediate = setImmediate(work);
       return () => clearImmediate(immediate);

@@ -7,9 +7,13 @@ import { textLines } from './text-lines.ts';
 
 const kinds: ReadonlySet<string> = new Set([...stackKinds, ...besideKinds]);
 
+/** A look at the text that spares most of them the way line by line. */
+const kindWithoutDash = new RegExp(`^[ \\t]*(?:${[...kinds].join('|')}):[ \\t]`, 'm');
+
 /** `spacer: centre` in the column of the dashes above it, where no key can stand, lacks a dash of its own. */
 export function missingDashes(mended: MendedText): Problem[] {
   const problems: Problem[] = [];
+  if (!kindWithoutDash.test(mended.original)) return problems;
   // The columns that are open, outermost first: of the dashes of a list, or of keys.
   const open: { readonly at: number; readonly dash: boolean }[] = [];
   for (const { start, text, indent, idle, block } of textLines(mended.original)) {

@@ -54,10 +54,9 @@ export function createWorkspace(): Workspace {
   const textOf = (item: Entry | undefined): string | null => item?.editor ?? item?.disk ?? null;
   const forget = (file: string, item: Entry): void => {
     item.document = null;
-    if (textOf(item) === null) {
-      entries.delete(file);
-      snapshots.delete(file);
-    }
+    // What was made of the old text makes room before the new one is read.
+    snapshots.delete(file);
+    if (textOf(item) === null) entries.delete(file);
   };
   const read = (file: string): SpecDocument | null => {
     const item = entries.get(file);

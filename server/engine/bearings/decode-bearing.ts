@@ -22,9 +22,22 @@ export type {
  * Decodes a bearing code. The ISO rule comes first, then tables of sizes outside it, then the digits as dimensions.
  * Case, spaces, hyphens and slashes are tolerated. A code that is none gives a failure with codes close to it.
  */
-export function decodeBearing(
-  code: string,
-): { readonly bearing: DecodedBearing } | { readonly failure: NotDecoded } {
+export function decodeBearing(code: string): Decoded {
+  const known = decoded.get(code);
+  if (known) return known;
+  const fresh = decodeAnew(code);
+  if (decoded.size < KEPT_CODES && code.length <= LONGEST_KEPT) decoded.set(code, fresh);
+  return fresh;
+}
+
+type Decoded = { readonly bearing: DecodedBearing } | { readonly failure: NotDecoded };
+
+/** Codes decoded so far: a pure function of the code, kept because every variant and check asks for the same few. */
+const decoded = new Map<string, Decoded>();
+const KEPT_CODES = 500;
+const LONGEST_KEPT = 40;
+
+function decodeAnew(code: string): Decoded {
   const clean = plain(code);
   const text = upper(clean);
   const found = findBasic(text);
