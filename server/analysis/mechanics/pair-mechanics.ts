@@ -27,7 +27,16 @@ export interface PairMechanics {
   readonly axial: number;
   readonly left: MountedBearing;
   readonly right: MountedBearing;
+  /** Everything between the inner rings that the clamp squeezes, left to right. */
+  readonly squeezed: readonly Squeezed[];
   readonly assumed: readonly string[];
+}
+
+/** A part between the inner rings with its cross-section. */
+export interface Squeezed extends Stretch {
+  readonly address: string;
+  /** MPa; null where no table has it. */
+  readonly yield: number | null;
 }
 
 /** What keeps a pair from being worked out. */
@@ -86,6 +95,7 @@ export function pairMechanics(
     axial: Math.min(left.axial, right.axial),
     left,
     right,
+    squeezed: between.stretches,
     assumed: [...new Set(assumed)],
   };
 }
@@ -144,12 +154,16 @@ interface Stretches {
 }
 
 /** Everything between the two inner rings, as it is squeezed by the clamp. */
-function stretchesBetween(assembly: Assembly, loop: PairLoop, workshop: Workshop | null): Stretches {
+function stretchesBetween(
+  assembly: Assembly,
+  loop: PairLoop,
+  workshop: Workshop | null,
+): Stretches & { readonly stretches: readonly Squeezed[] } {
   const assumed: string[] = [];
   const lengths: WarmLength[] = [];
   const stretches = loop.inner
     .filter(({ key }) => key === 'length')
-    .flatMap((item): readonly Stretch[] => {
+    .flatMap((item): readonly Squeezed[] => {
       const part = assembly.line.find(({ address }) => address === item.address);
       if (!part) return [];
       const { outer, inner, said } = crossSection(part, assembly);
@@ -157,8 +171,9 @@ function stretchesBetween(assembly: Assembly, loop: PairLoop, workshop: Workshop
       const written = isCollar ? assembly.hub.axle?.values.material : part.part.values.material;
       const material = materialOf(part.address, written, 'aluminium 6061-T6', workshop);
       assumed.push(...said, ...(material.assumed ? [material.assumed] : []));
-      lengths.push({ length: item.count * item.settled.drawn.nominal, expansion: material.expansion });
-      return [{ length: item.count * item.settled.drawn.nominal, outer, inner, E: material.E }];
+      const length = item.count * item.settled.drawn.nominal;
+      lengths.push({ length, expansion: material.expansion });
+      return [{ address: item.address, length, outer, inner, E: material.E, yield: material.yield }];
     });
   return { stretches, lengths, assumed };
 }

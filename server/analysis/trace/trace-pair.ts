@@ -1,6 +1,7 @@
 import { axialHalfRange } from '../../engine/contact/axial-load.ts';
+import { area } from '../../engine/play/clamp-compression.ts';
 import type { Clamp } from '../mechanics/clamp-of.ts';
-import type { PairMechanics } from '../mechanics/pair-mechanics.ts';
+import type { PairMechanics, Squeezed } from '../mechanics/pair-mechanics.ts';
 import { input, step, type TracedValue, type TraceStep } from './trace-step.ts';
 
 /** From δ and the axial clearances to play and load, as the clamp leaves them; all at the means. */
@@ -30,7 +31,7 @@ export function tracePair(pair: PairMechanics, clamp: Clamp | null): readonly Tr
       input(`the clamp takes from the inner distance of ${between}`, taken, 'mm'),
       'F · Σ L/(E·A)',
       null,
-      [force, compliance],
+      [force, compliance, ...pair.squeezed.flatMap(ofStretch)],
       pair.assumed.filter((text) => /spacer|collar|shim|washer/.test(text)),
     ),
     step(input('δ once clamped', clamped, 'mm'), 'δc = δ − F · Σ L/(E·A)', null, [
@@ -45,6 +46,15 @@ export function tracePair(pair: PairMechanics, clamp: Clamp | null): readonly Tr
     ),
   );
   return [...steps, ...loadSteps(pair, between, clamped)];
+}
+
+function ofStretch(stretch: Squeezed): readonly TracedValue[] {
+  const { address, length, E } = stretch;
+  return [
+    input(`L of ${address}`, length, 'mm'),
+    input(`A of ${address}`, area(stretch), 'mm²'),
+    input(`E of ${address}`, E, 'MPa'),
+  ];
 }
 
 /** What the balls carry where no play is left. */

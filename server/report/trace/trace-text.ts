@@ -29,6 +29,7 @@ export function tracedValue({ value, unit }: TracedValue): string {
   if (unit === 'mm' && Math.abs(value) < 0.5) return tenths(value);
   if (unit === 'mm') return millimetres(value, 3);
   if (unit === 'mm/N') return `${(value * 1e6).toFixed(2)} µm/kN`;
+  if (unit === 'mm²') return `${value.toFixed(1)} mm²`;
   if (unit === '°') return `${value.toFixed(1)}°`;
   if (unit === '°C') return `${value.toFixed(0)} °C`;
   return String(Number(value.toPrecision(4)));
