@@ -64,9 +64,9 @@ export async function run({ user, workspace, artifacts }) {
   }
   await page.keyboard.press('Control+s');
   await page.locator('.tab.dirty').waitFor({ state: 'detached' });
-  await user.screenshot('first-hub');
   assert.equal((await readFile(join(workspace, name), 'utf8')).trimEnd(), wanted.trimEnd());
   await problems.getByLabel('No Problems').waitFor();
+  await user.screenshot('first-hub');
 }
 
 async function newFile({ page, editor }) {
@@ -101,13 +101,17 @@ async function take({ page, editor }, label) {
   return [...pressed, 'Enter'];
 }
 
-/** The text as the editor shows it, once it has drawn what was typed. */
+/** The text as the editor shows it, once it has drawn what was typed; what it adds behind a value left out. */
 async function text({ page, editor }) {
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   return editor.locator('.view-lines .view-line').evaluateAll((lines) =>
     lines
       .toSorted((a, b) => Number.parseFloat(a.style.top) - Number.parseFloat(b.style.top))
-      .map((line) => line.textContent.replaceAll('\u00a0', ' '))
+      .map((line) => {
+        const written = line.cloneNode(true);
+        for (const added of written.querySelectorAll('[class*=dyn-rule]')) added.remove();
+        return written.textContent.replaceAll('\u00a0', ' ');
+      })
       .join('\n'),
   );
 }
