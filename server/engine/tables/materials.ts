@@ -159,13 +159,18 @@ const families: Readonly<Record<string, MaterialName>> = {
 /** Finds a built-in material by name, alias or family, whatever the case; null when the word is none of them. */
 export function findMaterial(word: string): FoundMaterial | null {
   const wanted = folded(word);
-  for (const [name, material] of Object.entries(materials) as [MaterialName, Material][]) {
-    const spellings = [name, ...material.aliases];
-    if (spellings.some((spelling) => folded(spelling) === wanted)) return { name, material, assumed: false };
-  }
-  const family = families[wanted.replace('aluminum', 'aluminium')];
+  const name = spelled.get(wanted);
+  if (name) return { name, material: materials[name], assumed: false };
+  const family = Object.hasOwn(families, wanted) ? families[wanted] : undefined;
   return family ? { name: family, material: materials[family], assumed: true } : null;
 }
+
+/** Every spelling of a material, the first one to use it winning. */
+const spelled: ReadonlyMap<string, MaterialName> = new Map(
+  (Object.entries(materials) as [MaterialName, Material][])
+    .flatMap(([name, { aliases }]) => [name, ...aliases].map((word) => [folded(word), name] as const))
+    .reverse(),
+);
 
 /** `Aluminum 6061 T6`, `aluminium-6061-T6` and `aluminium 6061-t6` are one spelling. */
 function folded(word: string): string {
