@@ -22,6 +22,8 @@ export interface PublisherOptions {
   readonly wanted: (file: string) => boolean;
   readonly toDiagnostics: (snapshot: Snapshot) => Diagnostic[];
   readonly send: (file: string, diagnostics: Diagnostic[]) => void;
+  /** Files that stand around others were looked at again: what an editor asked before may be old. */
+  readonly settled: () => void;
   readonly guarded: (what: string, work: () => void) => void;
 }
 
@@ -86,6 +88,7 @@ export function createPublisher(options: PublisherOptions): Publisher {
       if (slice < host.now() - began) break;
     }
     if (later.size > 0) callOff = host.schedule(rest, 0);
+    else guarded('what follows from other files', options.settled);
   };
 
   const start = (): void => {

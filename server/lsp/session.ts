@@ -68,6 +68,10 @@ export function createSession(connection: Connection, host: Host): Session {
       void connection.sendDiagnostics(params);
       if (session.settings.options.changed) void connection.sendNotification(changedNotification, { uri });
     },
+    settled: () => {
+      if (session.settings.refreshesHints)
+        guard.run('new hints', () => connection.languages.inlayHint.refresh());
+    },
     guarded: guard.run,
   });
   const session: Session = {

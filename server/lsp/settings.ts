@@ -7,6 +7,8 @@ export interface Settings {
   readonly snippetEdits: boolean;
   readonly snippetCompletions: boolean;
   readonly watchesFiles: boolean;
+  /** The client asks for hints again when told to. */
+  readonly refreshesHints: boolean;
   readonly workspaceFolders: boolean;
 }
 
@@ -21,6 +23,7 @@ export function settingsOf(params: Partial<InitializeParams>): Settings {
     snippetEdits: workspace?.workspaceEdit?.snippetEditSupport === true,
     snippetCompletions: textDocument?.completion?.completionItem?.snippetSupport === true,
     watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
+    refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     workspaceFolders: workspace?.workspaceFolders === true,
   };
 }

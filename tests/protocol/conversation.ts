@@ -171,6 +171,53 @@ export function testConversation(openLine: () => Line): void {
     expect(wide).toMatchObject({ variant: 'wide', loops: [{ gravity: 'error' }, {}, {}, {}] });
   });
 
+  test('hints are asked for again when a file around changed', async () => {
+    const folder = 'memory:///saltmarsh';
+    const workshop = `${folder}/saltmarsh.workshop.yaml`;
+    const disk: Record<string, string> = { [workshop]: 'workshop: Saltmarsh\n' };
+    let told: () => void = () => {};
+    const client = await start({
+      folders: [folder],
+      capabilities: { workspace: { inlayHint: { refreshSupport: true } } },
+      initializationOptions: { files: true },
+      answers: {
+        'hubwright/findFiles': () => ({ uris: Object.keys(disk) }),
+        'hubwright/readFile': (params: { uri: string }) => ({ text: disk[params.uri] ?? null }),
+        'workspace/inlayHint/refresh': () => {
+          told();
+          return null;
+        },
+      },
+    });
+    const open = `${folder}/open.hub.yaml`;
+    await client.open(open, soundHub);
+    await client.findings(open);
+    const lastHint = async (): Promise<string | undefined> => {
+      const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
+      const hints = await client.ask<{ label: string }[]>('textDocument/inlayHint', {
+        textDocument: { uri: open },
+        range,
+      });
+      return hints.at(-1)?.label;
+    };
+    expect(await lastHint()).toMatch(/^play \d+ µm$/);
+    disk[workshop] = 'workshop: Saltmarsh\ndefaults:\n  clamp: 2 kN\n';
+    const next = (): Promise<void> =>
+      new Promise((resolve) => {
+        told = resolve;
+      });
+    let refreshed = next();
+    await client.connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: workshop, type: 2 }],
+    });
+    // One that was on its way from the start may come first; without any the test runs out of time.
+    for (let label: string | undefined = ''; !label?.includes('clamped'); ) {
+      await refreshed;
+      refreshed = next();
+      label = await lastHint();
+    }
+  });
+
   test('play and load are those of the temperature and the clamp asked for', async () => {
     const client = await start();
     // An alloy sleeve of 72.06 mm², by its diameters; the clamp takes F·L/(E·A) off it, E of 7075 is 71 700 MPa.

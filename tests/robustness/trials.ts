@@ -3,8 +3,10 @@ import { completion } from '../../server/features/completion.ts';
 import { diagnostics } from '../../server/features/diagnostics.ts';
 import { documentSymbols } from '../../server/features/document-symbols.ts';
 import { hover } from '../../server/features/hover.ts';
+import { inlayHints } from '../../server/features/inlay-hints.ts';
 import { positionsOf } from '../../server/features/positions.ts';
 import { soundFixes } from '../../server/features/sound-fixes.ts';
+import { drawnBuilds } from '../../server/lsp/drawn-builds.ts';
 import { drawnSection } from '../../server/lsp/drawn-section.ts';
 import { stackText } from '../../server/report/stack/stack-text.ts';
 import type { Snapshot } from '../../server/workspace/workspace.ts';
@@ -44,14 +46,24 @@ function ofAnswers(snapshot: Snapshot, seed: number): readonly string[] {
   documentSymbols(snapshot);
   diagnostics(snapshot, { uri, pageOf: null });
   codeActions(snapshot, { start: at, end: at }, actionOptions);
+  const whole = { start: positions.position(0), end: positions.position(document.text.length) };
+  const hints = inlayHints(snapshot, whole).map(({ label, tooltip }) => `${label} ${tooltip}`);
+  // Builds take a while: one text in thirty has them, under odd conditions.
+  const odd = { temperature: by.below(180) - 60, clampForce: by.below(50_000) };
+  const built = seed % 30 === 0 ? drawnBuilds(snapshot, null, odd).pairs : [];
+  const felt = lostIn(JSON.stringify([hints, built]), document.text, 'play');
   const drawn = analysis.variants.flatMap((variant) => {
-    const { svg, description } = drawnSection(snapshot, variant.name) ?? { svg: '', description: '' };
-    const lost = /undefined|NaN|Infinity|\[object/.exec(`${svg}${description}`)?.[0];
-    return lost && !document.text.includes(lost) ? [`the section says ${lost}`] : [];
+    const { svg, description, pairs, bearings } = drawnSection(snapshot, variant.name, null, odd) ?? {};
+    return lostIn(JSON.stringify({ svg, description, pairs, bearings }), document.text, 'section');
   });
   const stack = stackText('looked-at.hub.yaml', analysis.variants, analysis.limits);
-  const lost = /undefined|NaN|Infinity|\[object/.exec(stack)?.[0];
-  return lost && !document.text.includes(lost) ? [...drawn, `the stack says ${lost}`] : drawn;
+  return [...felt, ...drawn, ...lostIn(stack, document.text, 'stack')];
+}
+
+/** A value of the program that has come through to the reader, and is none of his own words. */
+function lostIn(said: string, text: string, what: string): readonly string[] {
+  const lost = /undefined|NaN|Infinity|\[object/.exec(said)?.[0];
+  return lost && !text.includes(lost) ? [`the ${what} says ${lost}`] : [];
 }
 
 /** Each fix of one finding of the text. */
