@@ -206,3 +206,137 @@ export const fitShape = z.strictObject({
   sources: z.array(z.string()),
   notes: z.array(z.string()),
 });
+
+const fitMount = z.strictObject({
+  madeUm: spread,
+  interferenceUm: spread,
+  pressure: spread,
+  clearanceLossUm: spread,
+  wallHoop: z.number(),
+  ringHoop: z.number(),
+  wallYield: known,
+  pressForce: z.strictObject({ min: z.number(), typical: z.number(), max: z.number() }),
+  freeAt: known,
+  warming: z
+    .strictObject({
+      part: z.enum(['housing', 'inner ring']),
+      difference: z.number().min(0),
+      to: z.number(),
+      possible: z.boolean(),
+    })
+    .nullable(),
+});
+const between = z.tuple([z.string(), z.string()]);
+const mounting = {
+  name: z.string().nullable(),
+  temperature: z.number(),
+  clampForce: known,
+  bearings: z.array(
+    z.strictObject({
+      address: z.string(),
+      code: z.string(),
+      seat: z.string().nullable(),
+      outer: fitMount.nullable(),
+      inner: fitMount.nullable(),
+      freeClearanceUm: pair.nullable(),
+      mountedClearanceUm: spread.nullable(),
+      axialClearanceUm: known,
+    }),
+  ),
+  pairs: z.array(
+    z.strictObject({
+      housing: z.enum(['shell', 'freehub']),
+      bearings: between,
+      delta: z.number(),
+      axialClearanceUm: z.number().min(0),
+      playUnclamped: known,
+      playShoulders: known,
+      playClamped: known,
+      clampShortening: known,
+      ballLoad: known,
+      spacerLoad: known,
+      contactStress: known,
+      dentShare: known,
+      loadedBy: z.enum(['nothing', 'short', 'long']).nullable(),
+      grip: z.number(),
+      slid: z.enum(['no', 'left', 'right', 'either']),
+      rimRock: known,
+      assumptions: z.array(z.string()),
+    }),
+  ),
+  unchecked: z.array(z.strictObject({ what: z.string(), missing: z.string() })),
+  service: z.array(
+    z.strictObject({
+      temperature: z.number(),
+      bearings: z.array(
+        z.strictObject({ address: z.string(), interferenceUm: known, mountedClearanceUm: known }),
+      ),
+      pairs: z.array(z.strictObject({ bearings: between, playClamped: known, ballLoad: known })),
+    }),
+  ),
+  assumptions: z.array(z.string()),
+  cautions: z.array(z.string()),
+};
+
+/** `mount` */
+export const mountShape = z.strictObject({
+  file: z.string(),
+  variants: z.array(z.strictObject({ ...mounting, measured: z.strictObject(mounting).optional() })),
+});
+
+const yields = { yield: share, shareLoaded: share, sharePlayHigh: share };
+const spacer = z.union([
+  z.strictObject({ bearings: between, missing: z.string() }),
+  z.strictObject({
+    bearings: between,
+    spacer: z.string(),
+    from: z.number(),
+    tolerance: pair,
+    to: z.number(),
+    ...yields,
+    now: z.strictObject(yields),
+    playClamped: z.number(),
+    range: pair.nullable(),
+    widestTolerance: z.number().min(0).nullable(),
+    contributions: z.array(z.strictObject({ address: z.string(), share })),
+    assumptions: z.array(z.string()),
+  }),
+]);
+
+/** `solve` */
+export const solveShape = z.strictObject({
+  file: z.string(),
+  for: z.literal('play'),
+  wanted: z.strictObject({ yield: share, playLeast: z.number(), playMost: z.number() }),
+  variants: z.array(
+    z.strictObject({
+      name: z.string().nullable(),
+      pairs: z.array(spacer),
+      measured: z.array(spacer).optional(),
+    }),
+  ),
+});
+
+const traced = {
+  name: z.string(),
+  value: z.number(),
+  unit: z.enum(['mm', 'N', 'MPa', '°C', 'mm/N', 'mm²', '°', '1']),
+};
+
+/** `explain FILE ADDRESS` */
+export const traceShape = z.strictObject({
+  file: z.string(),
+  variant: z.string().nullable(),
+  address: z.string(),
+  steps: z
+    .array(
+      z.strictObject({
+        ...traced,
+        formula: z.string().nullable(),
+        source: z.string().nullable(),
+        inputs: z.array(z.strictObject(traced)),
+        assumptions: z.array(z.string()),
+      }),
+    )
+    .min(1),
+});

@@ -1,0 +1,89 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { hubwright, hubwrightJson, projectFolder, withFiles } from '../support/command-line.ts';
+import { mountShape, solveShape, stackShape, traceShape } from '../support/json-shapes.ts';
+import { sanderling } from '../support/sanderling.ts';
+
+const samples = readdirSync(join(projectFolder, 'client/samples'))
+  .filter((name) => name.endsWith('.hub.yaml'))
+  .map((name) => `client/samples/${name}`);
+
+test('stack, mount and solve give the documented shape for every sample', () => {
+  expect(samples.length).toBeGreaterThan(4);
+  for (const path of samples) {
+    expect(stackShape.parse(hubwrightJson(['stack', path]).json).file).toBe(path);
+    expect(mountShape.parse(hubwrightJson(['mount', path]).json).file).toBe(path);
+    expect(solveShape.parse(hubwrightJson(['solve', path, '--for', 'play']).json).file).toBe(path);
+  }
+});
+
+test('mount prints what the bearings come to, at the temperature and clamp asked for', async () => {
+  await withFiles({ 'a.hub.yaml': sanderling({ clamp: '5 kN' }) }, (folder) => {
+    const { exit, out } = hubwright(['mount', 'a.hub.yaml'], folder);
+    expect(exit).toBe(0);
+    expect(out).toContain('Sanderling — a.hub.yaml, at 20 °C, clamp 5 kN');
+    expect(out).toMatch(/axial force through each bearing +1\d\.\d N/);
+    const json = (...given: string[]) =>
+      mountShape.parse(hubwrightJson(['mount', 'a.hub.yaml', ...given], folder).json).variants[0];
+    expect(json('--clamp', '1 kN')).toMatchObject({ clampForce: 1000 });
+    expect(json('--clamp=800')).toMatchObject({ clampForce: 800 });
+    expect(json('--temperature', '-10')).toMatchObject({ temperature: -10, clampForce: 5000 });
+    const [cold, warm] = [json('--temperature', '-10'), json('--temperature', '45 °C')];
+    const mean = (of: typeof cold) => of?.bearings[0]?.mountedClearanceUm?.mean ?? Number.NaN;
+    expect(mean(cold)).toBeLessThan(mean(warm));
+  });
+});
+
+test('options that cannot be followed end with 2 and say what would be', async () => {
+  await withFiles({ 'a.hub.yaml': sanderling() }, (folder) => {
+    const called = (...given: string[]) => hubwright(given, folder);
+    expect(called('mount', 'a.hub.yaml', '--temperature', 'cold')).toMatchObject({ exit: 2, out: '' });
+    expect(called('mount', 'a.hub.yaml', '--temperature', 'cold').err).toContain('--temperature -10');
+    expect(called('mount', 'a.hub.yaml', '--clamp', '5 N·m').err).toContain('a force is wanted here');
+    expect(called('solve', 'a.hub.yaml', '--yield', '1.5').err).toContain('--yield 0.9973');
+    expect(called('solve', 'a.hub.yaml', '--for', 'width').err).toContain('--for takes play');
+    expect(called('mount').exit).toBe(2);
+    expect(called('solve').exit).toBe(2);
+    expect(called('mount', 'b.hub.yaml').exit).toBe(2);
+  });
+});
+
+test('solve prints the spacer to write, and ends with 1 where no spacer gives the yield', async () => {
+  const text = sanderling({ clamp: '5 kN', code: '6803-2RS C3' });
+  await withFiles({ 'a.hub.yaml': text }, (folder) => {
+    const enough = hubwright(['solve', 'a.hub.yaml', '--for', 'play', '--yield', '90 %'], folder);
+    expect(enough.exit).toBe(0);
+    expect(enough.out).toMatch(/write +spacer\.centre 62\.\d+ ±0\.01/);
+    const never = hubwright(['solve', 'a.hub.yaml', '--yield', '0.99999'], folder);
+    expect(never.exit).toBe(1);
+    expect(never.out).toContain('nearest');
+  });
+});
+
+test('explain tells the chain of a number at an address, and which addresses there are', async () => {
+  await withFiles({ 'a.hub.yaml': sanderling({ clamp: '5 kN' }) }, (folder) => {
+    const { json } = hubwrightJson(['explain', 'a.hub.yaml', 'spacer.centre'], folder);
+    const { steps } = traceShape.parse(json);
+    expect(steps.map(({ unit }) => unit)).toContain('N');
+    expect(steps.some(({ source }) => source !== null)).toBe(true);
+    const { out } = hubwright(['explain', 'a.hub.yaml', 'bearing.left'], folder);
+    expect(out).toContain('Ga = √(4·m0·G − G²)');
+    expect(out).toContain('source: ');
+    const near = hubwright(['explain', 'a.hub.yaml', 'spacer.center'], folder);
+    expect(near).toMatchObject({ exit: 2, out: '' });
+    expect(near.err).toContain('nearest is spacer.centre');
+    expect(hubwright(['explain', 'a.hub.yaml'], folder).err).toContain('bearing.left');
+  });
+});
+
+test('stack tells play and load for people', async () => {
+  await withFiles({ 'a.hub.yaml': sanderling({ clamp: '5 kN' }), 'b.hub.yaml': sanderling() }, (folder) => {
+    const play = (name: string) =>
+      hubwright(['stack', name], folder)
+        .out.split('\n')
+        .find((line) => line.startsWith('  bearing.left and bearing.right'));
+    expect(play('a.hub.yaml')).toMatch(/µm +none +1\d\.\d N +6\d µm/);
+    expect(play('b.hub.yaml')).toMatch(/µm +needs clamp/);
+  });
+});
