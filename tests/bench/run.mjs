@@ -7,7 +7,7 @@ import { build } from 'esbuild';
 import { startServer } from './client.mjs';
 import { coldChecks } from './commands.mjs';
 import { median, rounded, summary, table } from './figures.mjs';
-import { asking, memories, starts, typing } from './sessions.mjs';
+import { asking, building, memories, starts, typing } from './sessions.mjs';
 
 const quick = process.argv.includes('--quick');
 const sizes = [60, 500, 2000];
@@ -51,6 +51,17 @@ try {
     put(`  95th percentile`, 'ms', figures, null, 'p95');
     put(`  worst of ${times[0].length}`, 'ms', figures, null, 'worst');
     if (findings[0] === 0) throw new Error('no edit brought a finding: nothing was measured');
+    if (size === 60) {
+      // The section waits 100 ms before it asks: 250 ms in all.
+      const built = summary(await building(servers[0], size, quick ? 20 : 60));
+      put(
+        '20,000 builds right after a key, 60 lines',
+        'ms',
+        [built],
+        { value: 150, met: built.p95 <= 150 },
+        'p95',
+      );
+    }
     if (size !== 500) {
       const asked = await asking(servers, size, quick ? 40 : 100);
       put(`hover, ${lines.toLocaleString('en')} lines`, 'ms', asked.hovers.map(summary));
@@ -119,13 +130,13 @@ function report(rows) {
   );
   const lines = rows.map(({ what, unit, figures, bound, shown }) => [
     what,
-    ...figures.map((figure) => `${figure[shown]} ${unit}`),
+    ...[0, 1].map((at) => (figures[at] ? `${figures[at][shown]} ${unit}` : '')),
     bound ? `≤ ${bound.value} ${unit}` : '',
     bound ? (bound.met ? 'ok' : 'OVER') : '',
   ]);
   console.log(table([['', 'hubwright', 'floor', 'wanted', ''], ...lines]));
   mkdirSync('artifacts', { recursive: true });
-  const measures = rows.map(({ what, unit, figures: [hubwright, floor], bound, shown }) => ({
+  const measures = rows.map(({ what, unit, figures: [hubwright, floor = null], bound, shown }) => ({
     what: what.trim(),
     unit,
     shown,

@@ -99,3 +99,16 @@ export async function memories(servers, lines, count) {
   }
   return found;
 }
+
+/** Builds of a hub asked for right behind an edit, as the section does when the typing pauses; ours alone. */
+export async function building(server, lines, count) {
+  const uri = uriOf(lines);
+  const times = [];
+  for (const edit of typedEdits(hubOfLines(lines), count)) {
+    const { ms, answer } = await server.editAndAsk(uri, edit, 'hubwright/builds', { uri, variant: null });
+    if (!answer) throw new Error(`${server.name} builds nothing`);
+    times.push(ms);
+    await rest(1);
+  }
+  return times;
+}
