@@ -11,6 +11,8 @@ export type CheckGroup =
   | 'stack'
   | 'seat'
   | 'journal'
+  | 'clearance'
+  | 'play'
   | 'end-cap'
   | 'freehub'
   | 'variant'

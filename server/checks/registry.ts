@@ -9,6 +9,8 @@ import { shieldInWater } from './bearing/shield-in-water.ts';
 import { sizesDiffer } from './bearing/sizes-differ.ts';
 import { suffixAmbiguous } from './bearing/suffix-ambiguous.ts';
 import type { Check } from './check.ts';
+import { clearanceCold } from './clearance/clearance-cold.ts';
+import { clearanceUsedUp } from './clearance/clearance-used-up.ts';
 import { endCapBottoms } from './end-cap/end-cap-bottoms.ts';
 import { endCapHitsShell } from './end-cap/end-cap-hits-shell.ts';
 import { endCapRubs } from './end-cap/end-cap-rubs.ts';
@@ -19,6 +21,11 @@ import { freehubRubs } from './freehub/freehub-rubs.ts';
 import { retainingRingForgotten } from './freehub/retaining-ring-forgotten.ts';
 import { journalFitOff } from './journal/journal-fit-off.ts';
 import { journalOff } from './journal/journal-off.ts';
+import { clampTakesPlay } from './play/clamp-takes-play.ts';
+import { playHigh } from './play/play-high.ts';
+import { sleeveStress } from './play/sleeve-stress.ts';
+import { spacerLong } from './play/spacer-long.ts';
+import { spacerShort } from './play/spacer-short.ts';
 import { circularReference } from './reference/circular-reference.ts';
 import { fileNotFound } from './reference/file-not-found.ts';
 import { nameNotFound } from './reference/name-not-found.ts';
@@ -34,12 +41,14 @@ import { readingTooCoarse } from './seat/reading-too-coarse.ts';
 import { retainingRingNoRoom } from './seat/retaining-ring-no-room.ts';
 import { retainingRingOff } from './seat/retaining-ring-off.ts';
 import { seatBoreOff } from './seat/seat-bore-off.ts';
+import { seatLetsGo } from './seat/seat-lets-go.ts';
 import { seatLoose } from './seat/seat-loose.ts';
 import { seatOverTight } from './seat/seat-over-tight.ts';
 import { seatProud } from './seat/seat-proud.ts';
 import { seatTooDeep } from './seat/seat-too-deep.ts';
 import { shoulderTooLow } from './seat/shoulder-too-low.ts';
 import { shoulderTouchesInner } from './seat/shoulder-touches-inner.ts';
+import { wallStress } from './seat/wall-stress.ts';
 import { wallThin } from './seat/wall-thin.ts';
 import { bearingWithoutSeat } from './stack/bearing-without-seat.ts';
 import { gapClosed } from './stack/gap-closed.ts';
@@ -135,15 +144,24 @@ export const checks: readonly Check[] = [
   retainingRingNoRoom,
   retainingRingOff,
   seatBoreOff,
+  seatLetsGo,
   seatLoose,
   seatOverTight,
   seatProud,
   seatTooDeep,
   shoulderTooLow,
   shoulderTouchesInner,
+  wallStress,
   wallThin,
   journalFitOff,
   journalOff,
+  clearanceCold,
+  clearanceUsedUp,
+  clampTakesPlay,
+  playHigh,
+  sleeveStress,
+  spacerLong,
+  spacerShort,
   endCapBottoms,
   endCapHitsShell,
   endCapRubs,

@@ -19,6 +19,8 @@ function restsOnAny(finding: Finding, doubters: readonly Finding[]): boolean {
 }
 
 function restsOn(finding: Finding, doubter: Finding): boolean {
+  // A fault of the text rests on nothing: it is what the others rest on.
+  if (finding.group === 'text') return false;
   if (order.indexOf(finding.severity) < order.indexOf(doubter.severity)) return false;
   const places = [finding.path, ...finding.related.map(({ path }) => path)].map((path) =>
     JSON.stringify(path),
