@@ -91,3 +91,9 @@ test('where no play is known the chain ends before it', () => {
   const last = trace(bare, 'spacer.centre', 'drawn')?.at(-1)?.name;
   expect(last).toContain('before clamping');
 });
+
+test('an empty stack has no numbers to explain', () => {
+  const empty = asWritten('hub: Sanderling\nposition: front\nwidth: 100\nstack: []\n');
+  expect(tracedAddresses(empty)).toEqual([]);
+  expect(trace(empty, 'width', 'drawn')).toBeNull();
+});

@@ -98,3 +98,13 @@ test('the text carries units and says what keeps a number from being known', () 
   expect(bare).toContain('bore of the seat or outside of its housing is not written');
   expect(bare).toContain('no clamp written');
 });
+
+test('a hub without a known bearing says so and claims no conventions', () => {
+  const text = mountText(
+    'x.hub.yaml',
+    'Sanderling',
+    mounted('hub: Sanderling\nposition: front\nwidth: 100\nstack: []\n'),
+  );
+  expect(text).toContain('No bearing with a known size');
+  expect(text).not.toContain('Assumed');
+});

@@ -11,7 +11,7 @@ export function traceLoop(
   closed: Closed | null,
   how: 'drawn' | 'built',
 ): readonly TraceStep[] {
-  if (!closed) return [];
+  if (!closed || loop.terms.length === 0) return [];
   const inputs = loop.terms.map(({ address, key, sign, count, settled }) => {
     const mean = meanOf(how === 'built' ? asBuilt(settled) : settled.drawn);
     const times = count === 1 ? '' : `${count} × `;

@@ -18,7 +18,7 @@ export function trace(
   const { bearings, clamp } = variant.mechanics(how);
   const bearing = bearings.find((item) => item.address === address);
   if (bearing) return traceBearing(bearing, how);
-  if (address === 'width') return ofWidth(variant, how);
+  if (address === 'width') return some(ofWidth(variant, how));
   if (address === 'clamp') {
     return clamp ? [step(input('clamp force', clamp.force, 'N'), null, null, [], clamp.assumed)] : null;
   }
@@ -38,7 +38,7 @@ export function tracedAddresses(variant: VariantAnalysis): readonly string[] {
   const { bearings, clamp } = variant.mechanics();
   return [
     ...new Set([
-      'width',
+      ...(variant.width.drawn && variant.width.loop.terms.length > 0 ? ['width'] : []),
       ...(clamp ? ['clamp'] : []),
       ...(bearings.some(({ innerFit }) => innerFit) ? ['axle'] : []),
       ...bearings.map((bearing) => bearing.address),

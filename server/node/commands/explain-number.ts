@@ -27,14 +27,17 @@ export function explainNumber(
         : `${path} has no variant ${name}; ${known.length > 0 ? `its variants are ${known.join(', ')}` : 'it has no variants'}`;
     return misused(message, json, { file: path, steps: [] });
   }
-  const known = tracedAddresses(variant);
-  const list = `numbers are worked out for ${known.join(', ')}`;
+  const addresses = tracedAddresses(variant);
+  const list =
+    addresses.length > 0
+      ? `numbers are worked out for ${addresses.join(', ')}`
+      : 'no number is worked out in this hub yet';
   if (address === undefined)
     return misused(`explain ${path} wants an address; ${list}`, json, { file: path, steps: [] });
   const how = options.has('measured') ? 'built' : 'drawn';
   const steps = trace(variant, address, how);
   if (!steps) {
-    const near = nearestOf(address, known);
+    const near = nearestOf(address, addresses);
     const message = `no number is worked out for ${address}${near === null ? `; ${list}` : `; nearest is ${near}`}`;
     return misused(message, json, {
       file: path,

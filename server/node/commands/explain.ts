@@ -24,10 +24,10 @@ export const explain: Command = {
   run: (given, cwd): Outcome => {
     const { words, json } = given;
     const [code, address, ...more] = words;
-    if (more.length > 0)
+    const isFile = code !== undefined && /\.ya?ml$/i.test(code);
+    if (more.length > 0 || (address !== undefined && !isFile))
       return misused('explain wants one code, a file and an address, or nothing for the list', json);
-    if (code !== undefined && (address !== undefined || /\.ya?ml$/i.test(code)))
-      return explainNumber(code, address, given, cwd);
+    if (isFile) return explainNumber(code, address, given, cwd);
     if (code === undefined) {
       const codes = findingCodes();
       const lines = codes.map(({ code: name, severity, summary }) => [name, severity, summary]);

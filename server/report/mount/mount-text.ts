@@ -19,6 +19,7 @@ export function mountText(file: string, hub: string, answer: MountAnswer): strin
   const title = `${name} — ${file}${how === 'built' ? ', as measured' : ''}, at ${degrees(temperature)}, ${under}`;
   return [
     title,
+    ...(bearings.length > 0 ? [] : ['', '  No bearing with a known size stands in this hub.']),
     ...bearings.flatMap((bearing) => ['', ...bearingLines(bearing)]),
     ...pairs.flatMap((pair) => ['', ...pairLines(pair)]),
     ...(service.length === 0 ? [] : ['', ...serviceLines(answer)]),
@@ -27,7 +28,7 @@ export function mountText(file: string, hub: string, answer: MountAnswer): strin
       unworked.map(({ bearings: of, missing }) => `play of ${of.join(' and ')} — missing: ${missing}`),
     ),
     ...list('Bear in mind', cautions),
-    ...list('Assumed', [...assumed, ...conventions]),
+    ...list('Assumed', bearings.length > 0 ? [...assumed, ...conventions] : assumed),
   ].join('\n');
 }
 
