@@ -13,6 +13,14 @@ export interface NumberToken {
 }
 
 export const mmInInch = 25.4;
+/** mm in other units of length. */
+const otherScales = new Map([
+  ['cm', 10],
+  ['m', 1000],
+  ['dm', 100],
+  ['µm', 0.001],
+  ['um', 0.001],
+]);
 const number = /\s*(?:(\d+)\s+(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.(?!\.)\d*)?|\.\d+))/y;
 const unitWord = /\s*(millimetres?|millimeters?|inches|inch|[a-zµ·]+|["″'′°])(?![a-z0-9])/iy;
 /** What is a unit, though not of a length. */
@@ -109,7 +117,7 @@ export class DimensionText {
   }
 
   protected wrongUnit(word: string, start: number): void {
-    const scale = { cm: 10, m: 1000, dm: 100, µm: 0.001, um: 0.001 }[word.toLowerCase()];
+    const scale = otherScales.get(word.toLowerCase());
     const figure = Number(this.text.slice(0, start).trim().replace(/^Ø/, ''));
     const alone = this.text.slice(this.at).trim() === '' && Number.isFinite(figure);
     const at = [this.at - word.length, this.at] as const;

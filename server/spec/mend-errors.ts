@@ -235,6 +235,7 @@ function secondColon(mended: MendedText, line: TextLine, at: number): Mending | 
   if (!colon || from <= line.indent) return null;
   const place = at + colon.index;
   const end = line.start + line.text.replace(/[ \t]+#.*$/, '').trimEnd().length;
+  if (end <= at) return null;
   mended.overwrite(place, '.');
   const value = mended.original.slice(at, end);
   const message =

@@ -47,8 +47,8 @@ function silenced(before: Snapshot, after: Snapshot, finding: Finding, fix: Fix)
   return !same(after).some((other) => other.span.start === at && other.message === message);
 }
 
-const brokenIn = ({ findings }: Snapshot): number =>
-  findings.findings.filter(({ code }) => code === 'yaml-syntax' || code === 'tab-indentation').length;
+const brokenIn = ({ document }: Snapshot): number =>
+  document.problems.filter(({ code }) => code === 'yaml-syntax' || code === 'tab-indentation').length;
 
 const commentsOf = (text: string): string[] =>
   commentsIn(text).map(({ start, end }) => text.slice(start, end).trim());

@@ -39,6 +39,15 @@ const regressions: readonly (readonly [what: string, text: string])[] = [
     'a seat that is written and empty',
     'hub: x\nshell: { seats: { left: { bore: 26 N7 } } }\nstack:\n  - bearing: left\n    code: 6803\n    seat: \n',
   ],
+  ['a unit called as a thing of every object', 'hub: x\nshell:\n  through: 22.5constructor\n'],
+  [
+    'a second colon that stands in a comment',
+    'hub: x\naxle: !!binary \n  material: steel\n.  diameter: 17 h6 # a: b\n  bore: 3  # read: off\n',
+  ],
+  [
+    'a space that lacks behind a colon, beside findings that doubt the same value',
+    'hub: x\nshell:\n  between-shoulders: 62\n  seats: { left: { bore: 26 N7, depth: 5 }, right: { bore: 26 N7, depth: 5 } }\nstack:\n  - bearing: left\n    code: 6803\n    seat: shell.left\n  - spacer: a\n    length:02.06 ±0.01\n  - bearing: right\n    code: 6803\n    seat: shell.right\n',
+  ],
 ];
 
 test.each(regressions)('%s', (what, text) => {

@@ -1,5 +1,6 @@
 import type { Closed } from '../../server/analysis/close.ts';
 import type { Finding } from '../../server/checks/check.ts';
+import type { SpecDocument } from '../../server/spec/document.ts';
 import type { Span } from '../../server/spec/place.ts';
 import type { Snapshot } from '../../server/workspace/workspace.ts';
 
@@ -14,17 +15,29 @@ export function complaints(snapshot: Snapshot): readonly string[] {
   return [
     ...findings.broken.map(({ code, error }) => `${code} broke: ${stackOf(error)}`),
     ...all.flatMap((finding) => ofFinding(finding, text)),
-    ...document.problems.flatMap(({ code, span }) => outside(`problem ${code}`, span, text)),
-    ...document.allowances.flatMap((item) => [
-      ...outside('allowance', item.span, text),
-      ...outside('target of an allowance', item.target, text),
-    ]),
+    ...ofDocument(document),
     ...analysis.variants.flatMap(({ width, pairs, seats, gaps }) =>
       [width, ...pairs, ...seats, ...gaps].flatMap(({ drawn, built }) => [
         ...ofFigures(drawn),
         ...ofFigures(built),
       ]),
     ),
+  ];
+}
+
+/** Everything wrong with what reading alone gives. */
+export function ofDocument({ text, problems, allowances }: SpecDocument): readonly string[] {
+  return [
+    ...problems.flatMap(({ code, span, fixes }) => [
+      ...outside(`problem ${code}`, span, text),
+      ...fixes.flatMap(({ changes }) =>
+        changes.flatMap((change) => outside(`fix of ${code}`, change.span, text)),
+      ),
+    ]),
+    ...allowances.flatMap((item) => [
+      ...outside('allowance', item.span, text),
+      ...outside('target of an allowance', item.target, text),
+    ]),
   ];
 }
 

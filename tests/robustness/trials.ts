@@ -25,7 +25,7 @@ export function trials(where: string, name: string, text: string, seed: number):
   try {
     return watched(where, () => {
       const snapshot = lookAt(name, text);
-      const fixes = ofFixes(name, snapshot, seed);
+      const fixes = seed % 3 === 0 ? ofFixes(name, snapshot, seed) : [];
       return [...complaints(snapshot), ...ofAnswers(snapshot, seed), ...fixes];
     }).map((line) => `${where}: ${line}`);
   } catch (error) {
