@@ -1,18 +1,5 @@
-import type { BesidePart } from '../spec/beside-model.ts';
-import type {
-  AxleValues,
-  ClampValues,
-  DutyValues,
-  Housing,
-  Hub,
-  HubValues,
-  PartChange,
-  Seat,
-  Section,
-  StackPart,
-  Variant,
-} from '../spec/model.ts';
-import type { Fields, Placed, SpecPath } from '../spec/place.ts';
+import type { Housing, Hub, PartChange, Seat, Section, Variant } from '../spec/model.ts';
+import type { Placed } from '../spec/place.ts';
 
 /** A part a variant speaks of that the hub as written does not have. */
 export interface MissingPart {
@@ -21,17 +8,8 @@ export interface MissingPart {
 }
 
 /** The hub with one variant's changes carried out; the hub as written is the unnamed first. */
-export interface ResolvedHub {
+export interface ResolvedHub extends Omit<Hub, 'variants'> {
   readonly name: string | null;
-  readonly path: SpecPath;
-  readonly values: Fields<HubValues>;
-  readonly stack: readonly StackPart[];
-  readonly beside: readonly BesidePart[];
-  readonly shell: Housing | null;
-  readonly freehub: Housing | null;
-  readonly axle: Section<AxleValues> | null;
-  readonly clamp: Section<ClampValues> | null;
-  readonly duty: Section<DutyValues> | null;
   readonly missing: readonly MissingPart[];
 }
 

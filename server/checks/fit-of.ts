@@ -1,6 +1,7 @@
 import type { Limits, Settled } from '../assembly/settle.ts';
 import { asBuilt, meanOf, sizeRange } from '../assembly/settle.ts';
 import { length, micrometres } from '../engine/base/figures.ts';
+import { toleranceZone } from '../engine/fits/tolerance-zone.ts';
 
 /** Interference of two mating diameters, mm; negative is clearance. */
 export interface Interference {
@@ -15,6 +16,14 @@ export function interference(hole: Settled, inner: Settled): Interference {
   const [holeLo, holeHi] = sizeRange(h);
   const [innerLo, innerHi] = sizeRange(s);
   return { least: innerLo - holeHi, mean: meanOf(s) - meanOf(h), most: innerHi - holeLo };
+}
+
+/** Interference of a ring in a bore of `size` mm with a class such as `N7`; null where the class has no limits there. */
+export function interferenceInClass(size: number, name: string, ring: Settled): Interference | null {
+  const [, letters = '', grade = ''] = /^([A-Z]+)(\d+)$/.exec(name) ?? [];
+  const zone = toleranceZone(size, { letters, grade: Number(grade), kind: 'hole' });
+  if ('error' in zone) return null;
+  return interference({ drawn: { nominal: size, ...zone }, built: null, path: [], assumed: null }, ring);
 }
 
 /** `13 µm of interference on average (−2 to 28)` */

@@ -1,5 +1,6 @@
 import type { Position, Range } from 'vscode-languageserver-types';
 import type { SpecDocument } from '../spec/document.ts';
+import { lineCharacter, lineStarts } from '../spec/line-starts.ts';
 import type { Span } from '../spec/place.ts';
 
 /** Offsets of one text as the lines and characters of the protocol, and back. */
@@ -21,22 +22,8 @@ export function positionsOf(document: SpecDocument): Positions {
 
 /** Lines end at `\n`, `\r\n` and a lone `\r`, as in the protocol. */
 export function positionsIn(text: string): Positions {
-  const starts = [0];
-  for (let at = 0; at < text.length; at++) {
-    const c = text.charCodeAt(at);
-    if (c === 13 && text.charCodeAt(at + 1) === 10) continue;
-    if (c === 10 || c === 13) starts.push(at + 1);
-  }
-  const position = (offset: number): Position => {
-    const at = Math.min(Math.max(offset, 0), text.length);
-    let [low, high] = [0, starts.length - 1];
-    while (low < high) {
-      const middle = Math.ceil((low + high) / 2);
-      if ((starts[middle] ?? 0) <= at) low = middle;
-      else high = middle - 1;
-    }
-    return { line: low, character: at - (starts[low] ?? 0) };
-  };
+  const starts = lineStarts(text);
+  const position = (offset: number): Position => lineCharacter(starts, text.length, offset);
   return {
     position,
     range: ({ start, end }) => ({ start: position(start), end: position(Math.max(start, end)) }),

@@ -4,12 +4,11 @@ import { settle } from '../../assembly/settle.ts';
 import { micrometres, plain } from '../../engine/base/figures.ts';
 import { decodeBearing } from '../../engine/bearings/decode-bearing.ts';
 import { usualness } from '../../engine/fits/recommended-fits.ts';
-import { toleranceZone } from '../../engine/fits/tolerance-zone.ts';
 import { effectiveInterference } from '../../engine/seats/smoothing.ts';
 import { setValue } from '../../spec/edit.ts';
 import type { Fix } from '../../spec/problem.ts';
 import { ownCode } from '../bearing/fitting.ts';
-import { interference } from '../fit-of.ts';
+import { interference, interferenceInClass } from '../fit-of.ts';
 import { findSeat } from '../seat-of.ts';
 
 /** Changes that leave a bearing some clearance: a looser usual seat first, then a bearing with more to begin with. */
@@ -43,14 +42,8 @@ function looserSeats(
   const now = interference(settle(bore, variant.assembly.rules), outside).mean;
   const { taker } = outerFit;
   return (judged?.usual ?? []).toReversed().flatMap((name) => {
-    const zone = toleranceZone(nominal, {
-      letters: name.slice(0, -1),
-      grade: Number(name.slice(-1)),
-      kind: 'hole',
-    });
-    if ('error' in zone) return [];
-    const hole = { drawn: { nominal, ...zone }, built: null, path: bore.path, assumed: null };
-    const fit = interference(hole, outside).mean;
+    const fit = interferenceInClass(nominal, name, outside)?.mean;
+    if (fit === undefined) return [];
     // In a light alloy the tables ask for a tighter seat than in steel: nothing looser than N7 there.
     if (isLightAlloy(outerFit) && name.startsWith('M')) return [];
     if (now <= fit || fit < analysis.limits.value('seat-interference')) return [];

@@ -3,14 +3,13 @@ import type { RingFit } from '../../analysis/mechanics/mounted-bearing.ts';
 import { type Settled, settle } from '../../assembly/settle.ts';
 import { micrometres, plain } from '../../engine/base/figures.ts';
 import { usualness } from '../../engine/fits/recommended-fits.ts';
-import { toleranceZone } from '../../engine/fits/tolerance-zone.ts';
 import { setValue } from '../../spec/edit.ts';
 import type { Dimension } from '../../spec/model.ts';
 import type { Placed } from '../../spec/place.ts';
 import type { Fix } from '../../spec/problem.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
-import { interference } from '../fit-of.ts';
+import { interference, interferenceInClass } from '../fit-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { findSeat } from '../seat-of.ts';
 import { celsius, serviceRange } from '../service-range.ts';
@@ -100,14 +99,8 @@ function tighter(
   const judged = usualness(nominal, { letters: tolerance.letters, grade: tolerance.grade, kind: 'hole' });
   const most = analysis.limits.value('seat-interference-per-diameter') * nominal;
   const fixes = (judged?.usual ?? []).flatMap((name): readonly Fix[] => {
-    const zone = toleranceZone(nominal, {
-      letters: name.slice(0, -1),
-      grade: Number(name.slice(-1)),
-      kind: 'hole',
-    });
-    if ('error' in zone) return [];
-    const hole = { drawn: { nominal, ...zone }, built: null, path: bore.path, assumed: null };
-    const fit = interference(hole, outside).mean;
+    const fit = interferenceInClass(nominal, name, outside)?.mean;
+    if (fit === undefined) return [];
     const then = taker.interference.mean + fit - drawn;
     // A grip that leaves the balls no clearance only moves the fault.
     if (then < 0 || most < fit || clearance - taker.lossFactor * (fit - drawn) <= 0) return [];

@@ -2,11 +2,10 @@ import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import type { Settled } from '../../assembly/settle.ts';
 import { settle } from '../../assembly/settle.ts';
 import { plain } from '../../engine/base/figures.ts';
-import { toleranceZone } from '../../engine/fits/tolerance-zone.ts';
 import { setValue } from '../../spec/edit.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
-import { interference, sayInterference } from '../fit-of.ts';
+import { interference, interferenceInClass, sayInterference } from '../fit-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { seatsOf } from '../seat-of.ts';
 import { isDecided, isFitted } from './fitted.ts';
@@ -75,10 +74,8 @@ function tighter(
   ring: Settled,
 ): NonNullable<Draft['fixes']> {
   return ['N7', 'P7'].flatMap((name, index) => {
-    const zone = toleranceZone(size, { letters: name.slice(0, -1), grade: 7, kind: 'hole' });
-    if ('error' in zone) return [];
-    const hole = { drawn: { nominal: size, ...zone }, built: null, path, assumed: null };
-    const fit = interference(hole, ring);
+    const fit = interferenceInClass(size, name, ring);
+    if (!fit) return [];
     return {
       title: `Change the bore to ${plain(size)} ${name}: ${sayInterference(fit)}`,
       changes: setValue(analysis.spec, path, `${plain(size)} ${name}`),
