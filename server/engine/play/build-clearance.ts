@@ -9,6 +9,8 @@ export interface VaryingPart {
   readonly weight: number;
   /** Standard deviation, mm. */
   readonly sigma: number;
+  /** Dimensions of one batch stray alike in every build; without one each strays apart from all others. */
+  readonly batch?: string | undefined;
 }
 
 /** A fit that varies. */
@@ -28,7 +30,7 @@ export interface VaryingSide {
   /** The side at its mean clearance: grooves, stiffness, stops and grips. */
   readonly side: PairSide;
   /** Radial clearance before mounting, mean and standard deviation, mm; of an angular bearing 2·m0·(1 − cos α). */
-  readonly clearance: { readonly id: string; readonly mean: number; readonly sigma: number };
+  readonly clearance: Omit<VaryingPart, 'weight'> & { readonly mean: number };
   readonly outer: VaryingFit | null;
   readonly inner: VaryingFit | null;
   /** Clearance that temperature takes, mm. */
@@ -38,6 +40,7 @@ export interface VaryingSide {
 /** A dimension and how it strays in every build, in standard deviations. */
 export interface DrawnPart {
   readonly id: string;
+  readonly batch?: string | undefined;
   readonly column: Float64Array;
 }
 
@@ -56,8 +59,8 @@ export function buildClearance(
   drawn: DrawnPart[],
   plan: BuildPlan,
 ): { readonly clearance: Float64Array; readonly loose: number } {
-  const { id, mean, sigma } = varying.clearance;
-  const clearance = strayed(mean - varying.thermalLoss, [{ id, weight: 1, sigma }], drawn, plan);
+  const { mean, ...free } = varying.clearance;
+  const clearance = strayed(mean - varying.thermalLoss, [{ ...free, weight: 1 }], drawn, plan);
   let loose = 0;
   for (const fit of [varying.outer, varying.inner]) {
     if (!fit) continue;
@@ -82,11 +85,12 @@ export function strayed(
   { builds, seed }: BuildPlan,
 ): Float64Array {
   const values = new Float64Array(builds).fill(mean);
-  for (const { id, weight, sigma } of parts) {
+  for (const { id, weight, sigma, batch } of parts) {
     const scale = weight * sigma;
     if (scale === 0) continue;
-    const column = buildColumn(drawn.length, builds, seed);
-    drawn.push({ id, column });
+    const alike = batch === undefined ? undefined : drawn.find((part) => part.batch === batch);
+    const column = alike?.column ?? buildColumn(drawn.length, builds, seed);
+    if (!alike) drawn.push({ id, batch, column });
     for (let i = 0; i < builds; i++) values[i] = (values[i] as number) + scale * (column[i] as number);
   }
   return values;

@@ -140,11 +140,19 @@ function contributions(
   }
   const mean = sum / builds;
   const variance = squares / builds - mean * mean;
+  // In standard deviations x of a dimension, x and (x² − 1)/√2 stray by one each and apart: the first tells what a
+  // dimension does one way, the second what it does both ways alike, as a length does about flush faces.
   return drawn
     .map(({ id, column }) => {
-      let product = 0;
-      for (let i = 0; i < builds; i++) product += ((values[i] as number) - mean) * (column[i] as number);
-      const share = variance > 0 ? (product / builds) ** 2 / variance : 0;
+      let straight = 0;
+      let bent = 0;
+      for (let i = 0; i < builds; i++) {
+        const off = (values[i] as number) - mean;
+        const x = column[i] as number;
+        straight += off * x;
+        bent += off * (x * x - 1);
+      }
+      const share = variance > 0 ? ((straight / builds) ** 2 + (bent / builds) ** 2 / 2) / variance : 0;
       return { id, share };
     })
     .sort((a, b) => b.share - a.share);

@@ -9,7 +9,7 @@ export interface Spread {
 }
 
 /** How many standard deviations lie between the middle of a tolerance and its limit. */
-const SIGMAS_TO_LIMIT = 3;
+export const SIGMAS_TO_LIMIT = 3;
 
 /** A single dimension between two limits; its sigma is a sixth of the range. */
 export function spreadOf(least: number, most: number): Spread {

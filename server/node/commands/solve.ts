@@ -1,14 +1,11 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
+import { type NoSpacer, type SpacerAnswer, spacerAnswers } from '../../analysis/mechanics/spacer-answer.ts';
 import { jsonText } from '../../report/json-text.ts';
 import { spacerJson } from '../../report/solve/solve-json.ts';
 import { solveText } from '../../report/solve/solve-text.ts';
-import { type NoSpacer, type SpacerAnswer, spacerAnswers } from '../../report/solve/spacer-answer.ts';
 import { messageLines, misused } from '../failures.ts';
 import type { Command, Outcome } from '../outcome.ts';
 import { readOneHub } from '../read-one-hub.ts';
-
-/** Share of builds inside ±3σ, what a drawing usually means. */
-const usualYield = 0.9973;
 
 /** `solve FILE --for play`: the spacer to write so that the wanted share of builds has the right play. */
 export const solve: Command = {
@@ -19,7 +16,8 @@ export const solve: Command = {
     for: { takes: 'WHAT', choices: ['play'], summary: 'what is to come right: play' },
     yield: {
       takes: 'SHARE',
-      summary: 'share of builds that must come right, 0 to 1 or in %; 0.9973 without it',
+      summary:
+        'share of builds that must come right, 0 to 1 or in %; without it what share-outside leaves, 0.9973',
     },
   },
   run: ({ words, options, json }, cwd): Outcome => {
@@ -27,14 +25,15 @@ export const solve: Command = {
     if (path === undefined || more.length > 0)
       return misused('solve wants one hub file', json, { variants: [] });
     const written = options.get('yield');
-    const share = written === undefined ? usualYield : readShare(written);
-    if (share === null) {
+    const asked = written === undefined ? undefined : readShare(written);
+    if (asked === null) {
       const message = `--yield ${written} is not understood; wanted is a share above 0 and below 1, as in --yield 0.9973`;
       return misused(message, json, { file: path, variants: [] });
     }
     const read = readOneHub(path, cwd);
     if ('message' in read) return misused(read.message, json, { file: path, variants: [] });
     const { variants, limits } = read.snapshot.analysis;
+    const share = asked ?? 1 - limits.value('share-outside');
     const messages = read.hint === null ? [] : [read.hint];
     if (variants.length === 0) messages.push(`${path}: no hub could be read`);
     const mostPlay = limits.value('play-clamped');

@@ -1,5 +1,6 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { ResolvedLimits } from '../../analysis/limits.ts';
+import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
 import type { Conditions } from '../../analysis/mechanics/conditions.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
@@ -34,6 +35,11 @@ export interface ServiceMount {
   readonly pairs: readonly PairMount[];
 }
 
+/** A pair with what becomes of it when it is built many times; null without a clamp. */
+export interface BuiltPair extends PairMount {
+  readonly builds: BuildsInBrief | null;
+}
+
 /** What happens to the bearings of a variant when they are pressed in and clamped. */
 export interface MountAnswer {
   readonly variant: string | null;
@@ -41,7 +47,7 @@ export interface MountAnswer {
   readonly temperature: number;
   readonly clamp: Clamp | null;
   readonly bearings: readonly BearingMount[];
-  readonly pairs: readonly PairMount[];
+  readonly pairs: readonly BuiltPair[];
   readonly unworked: readonly { readonly bearings: readonly [string, string]; readonly missing: string }[];
   readonly service: readonly ServiceMount[];
   readonly assumed: readonly string[];
@@ -64,7 +70,12 @@ export function mountAnswer(
   const mechanics = variant.mechanics(how, conditions);
   const warmest = limits.value('fitting-temperature');
   const bearings = mechanics.bearings.map((bearing) => bearingMount(bearing, warmest));
-  const pairs = mechanics.pairs.flatMap((pair) => (isWorked(pair) ? pairMount(pair, mechanics.clamp) : []));
+  const { clamp } = mechanics;
+  const mostPlay = limits.value('play-clamped');
+  const pairs = mechanics.pairs.filter(isWorked).map((pair) => ({
+    ...pairMount(pair, clamp),
+    builds: clamp && buildsInBrief(pair, how, mostPlay),
+  }));
   const unworked = mechanics.pairs.flatMap((pair, index) => {
     const loop = variant.pairs[index]?.loop;
     return isWorked(pair) || !loop ? [] : [{ bearings: loop.bearings, missing: pair.missing }];

@@ -1,6 +1,6 @@
+import { buildsJson } from '../stack/mechanics-json.ts';
 import type { FitMount, Range } from './fit-mount.ts';
-import type { BearingMount, MountAnswer } from './mount-answer.ts';
-import type { PairMount } from './pair-mount.ts';
+import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
 
 /** What `mount --json` prints for one variant: mm, N, MPa, °C; µm where the key says so. */
 export function mountJson(answer: MountAnswer) {
@@ -63,9 +63,9 @@ function fitJson(fit: FitMount) {
   };
 }
 
-function pairJson(pair: PairMount) {
-  const { axialClearance, assumed, ...rest } = pair;
-  return { ...rest, axialClearanceUm: axialClearance * 1000, assumptions: assumed };
+function pairJson(pair: BuiltPair) {
+  const { axialClearance, assumed, builds, ...rest } = pair;
+  return { ...rest, axialClearanceUm: axialClearance * 1000, ...buildsJson(builds), assumptions: assumed };
 }
 
 function rangeJson({ least, mean, most }: Range, times = 1) {

@@ -1,7 +1,8 @@
-import { force, length, micrometres, millimetres, signed, stress } from '../../engine/base/figures.ts';
+import { force, length, micrometres, millimetres, share, signed, stress } from '../../engine/base/figures.ts';
+import { buildLines } from '../stack/play-text.ts';
 import { textTable } from '../text-table.ts';
 import type { FitMount, Range } from './fit-mount.ts';
-import type { BearingMount, MountAnswer } from './mount-answer.ts';
+import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
 import { type PairMount, rimRadius } from './pair-mount.ts';
 
 /** Conventions every figure here rests on. */
@@ -91,7 +92,7 @@ function sayWarming({ part, difference, to, possible }: NonNullable<FitMount['wa
   return possible ? `${by}, ${part} to ${Math.ceil(to)} °C` : `${by}, not by heat`;
 }
 
-function pairLines(pair: PairMount): readonly string[] {
+function pairLines(pair: BuiltPair): readonly string[] {
   const { bearings, delta, axialClearance, playUnclamped, playShoulders, playClamped, rimRock } = pair;
   const rows = [
     ['inner less outer distance', `${signed(delta, 3)} mm`],
@@ -112,8 +113,20 @@ function pairLines(pair: PairMount): readonly string[] {
     ...(0 < (pair.ballLoad ?? 0) && pair.contactStress !== null
       ? [['contact stress', stress(pair.contactStress)]]
       : []),
+    ...(pair.builds
+      ? [
+          [
+            'of many builds',
+            `${share(pair.builds.loaded)} loaded, ${share(pair.builds.playHigh)} with too much play`,
+          ],
+        ]
+      : []),
   ];
-  return [`  ${bearings.join(' and ')} in the ${pair.housing}`, ...textTable(rows, { indent: 4 })];
+  return [
+    `  ${bearings.join(' and ')} in the ${pair.housing}`,
+    ...textTable(rows, { indent: 4 }),
+    ...(pair.builds ? buildLines(pair.builds).map((text) => `    ${text}`) : []),
+  ];
 }
 
 function sayPlay(play: number): string {

@@ -1,6 +1,9 @@
+import type { NoSpacer, Shares, SpacerAnswer } from '../../analysis/mechanics/spacer-answer.ts';
 import { length, micrometres, plain, share } from '../../engine/base/figures.ts';
 import { textTable } from '../text-table.ts';
-import type { NoSpacer, SpacerAnswer } from './spacer-answer.ts';
+import { allocationLines } from './allocation-text.ts';
+import { optionLines } from './options-text.ts';
+import { percent } from './percent.ts';
 
 /** What is asked for, as one sentence needs it. */
 export interface AskedYield {
@@ -26,9 +29,8 @@ export function solveText(
 
 function answerLines(answer: SpacerAnswer, asked: AskedYield): readonly string[] {
   const { bearings, spacer, from, to, range, widest, now, contributions, assumed } = answer;
-  const reached = range !== null;
   const rows = [
-    [reached ? 'write' : 'nearest', `${spacer} ${plain(to)}${tolerance(answer)}`, sayShares(answer)],
+    [range ? 'write' : 'best', `${spacer} ${plain(to)}${tolerance(answer)}`, sayShares(answer)],
     ['now', `${spacer} ${plain(from.nominal)}${tolerance(answer)}`, sayShares(now)],
   ];
   const room = range
@@ -42,11 +44,25 @@ function answerLines(answer: SpacerAnswer, asked: AskedYield): readonly string[]
     `    ${room}`,
     ...(widest === null ? [] : [`    ${sayWidest(widest, asked.share)}`]),
     `    the play strays most by ${contributions.map(({ address, share: part }) => `${address} ${share(part)}`).join(', ')}`,
+    `    were both bearings alike, as two of one batch may be: ${sayShares(answer.alike)}`,
+    ...lostLines(answer),
+    ...optionLines(answer),
+    ...allocationLines(answer, asked.share),
     ...(assumed.length === 0 ? [] : ['    assumed', ...assumed.map((text) => `      ${text}`)]),
   ];
 }
 
-function sayShares({ yield: right, loaded, playHigh }: SpacerAnswer['now']): string {
+/** Builds that no length puts right. */
+function lostLines({ usedUp, loose }: SpacerAnswer): readonly string[] {
+  return [
+    ...(usedUp > 0
+      ? [`    in ${share(usedUp)} of builds the fits leave no clearance, whatever the length`]
+      : []),
+    ...(loose > 0 ? [`    in ${share(loose)} of builds an outer ring is loose in its seat`] : []),
+  ];
+}
+
+function sayShares({ yield: right, loaded, playHigh }: Shares): string {
   return `${percent(right)} of builds right, ${share(loaded)} loaded, ${share(playHigh)} with too much play`;
 }
 
@@ -63,6 +79,3 @@ function tolerance({ from: { lower, upper } }: SpacerAnswer): string {
     value === 0 ? '0' : `${value < 0 ? '-' : '+'}${plain(Math.abs(value))}`;
   return ` ${said(upper)}/${said(lower)}`;
 }
-
-/** Two decimals at most: what is asked for and what is reached are held against each other. */
-const percent = (value: number): string => `${Number((value * 100).toFixed(2))} %`;

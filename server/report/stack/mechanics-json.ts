@@ -1,6 +1,6 @@
+import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import type { Mechanics } from '../../analysis/mechanics/mechanics-of.ts';
 import type { PairMechanics, PairUnchecked } from '../../analysis/mechanics/pair-mechanics.ts';
-import { pairStatistics } from '../../analysis/mechanics/pair-statistics.ts';
 import type { PairLoop } from '../../assembly/loop.ts';
 import type { Spread } from '../../engine/seats/interference-spread.ts';
 
@@ -15,7 +15,7 @@ export function pairMechanicsJson(
   const worked = pair && isWorked(pair) ? pair : null;
   const result = worked?.result;
   const clamped = mechanics.clamp ? result : undefined;
-  const shares = worked && clamped ? pairStatistics(worked, how, mostPlay).shares : null;
+  const builds = worked && clamped ? buildsInBrief(worked, how, mostPlay) : null;
   return {
     axialClearanceUm: worked ? worked.axial * 1000 : null,
     playUnclamped: finite(result?.playUnclamped),
@@ -25,10 +25,25 @@ export function pairMechanicsJson(
     ballLoad: finite(clamped?.ballLoad),
     spacerLoad: finite(clamped?.spacerLoad),
     contactStress: clamped ? Math.max(clamped.left.contactStress, clamped.right.contactStress) : null,
-    shareLoaded: shares?.loaded ?? null,
-    sharePlayHigh: shares?.playHigh ?? null,
+    ...buildsJson(builds),
     assumptions: worked?.assumed ?? [],
     ...(pair && !isWorked(pair) ? { missing: pair.missing } : {}),
+  };
+}
+
+/** What becomes of many builds, shares from 0 to 1; null without a clamp. */
+export function buildsJson(builds: BuildsInBrief | null) {
+  return {
+    yield: builds?.yield ?? null,
+    shareLoaded: builds?.loaded ?? null,
+    sharePlayHigh: builds?.playHigh ?? null,
+    shareLoose: builds?.loose ?? null,
+    oneBatch: builds && {
+      yield: builds.alike.yield,
+      shareLoaded: builds.alike.loaded,
+      sharePlayHigh: builds.alike.playHigh,
+    },
+    playContributions: builds?.contributions ?? [],
   };
 }
 

@@ -1,7 +1,7 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { ResolvedLimits } from '../../analysis/limits.ts';
-import { isWorked, type PairMechanics } from '../../analysis/mechanics/pair-mechanics.ts';
-import { pairStatistics } from '../../analysis/mechanics/pair-statistics.ts';
+import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
+import { isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import { force, micrometres, share } from '../../engine/base/figures.ts';
 import { textTable } from '../text-table.ts';
 
@@ -12,8 +12,15 @@ export function playLines(variant: VariantAnalysis, limits: ResolvedLimits): rea
     variant.pairs.map((_, index) => row(variant, index, how, limits.value('play-clamped')));
   const measured = variant.pairs.some(({ built }) => built !== null);
   const head = ['play of', 'unclamped', 'clamped', 'on the balls', 'clamp takes', 'loaded', 'too much play'];
-  const lines = [...rows('drawn'), ...(measured ? rows('built') : [])];
-  return ['', ...textTable([head, ...lines], { indent: 2, right: [1, 2, 3, 4, 5, 6] })];
+  const hows = measured ? (['drawn', 'built'] as const) : (['drawn'] as const);
+  const found = hows.flatMap(rows);
+  return [
+    '',
+    ...textTable([head, ...found.map(({ cells }) => cells)], { indent: 2, right: [1, 2, 3, 4, 5, 6] }),
+    ...found.flatMap(({ builds, cells: [what = ''] }) =>
+      builds ? buildLines(builds).map((text) => `  ${what}: ${text}`) : [],
+    ),
+  ];
 }
 
 function row(
@@ -21,27 +28,36 @@ function row(
   index: number,
   how: 'drawn' | 'built',
   mostPlay: number,
-): readonly string[] {
+): { readonly cells: readonly string[]; readonly builds: BuildsInBrief | null } {
   const { clamp, pairs } = variant.mechanics(how);
   const pair = pairs[index];
   const bearings = variant.pairs[index]?.loop.bearings ?? [];
   const what = `${bearings.join(' and ')}${how === 'built' ? ', as measured' : ''}`;
-  if (!pair || !isWorked(pair)) return [`${what}: missing ${pair?.missing ?? 'bearings'}`];
+  if (!pair || !isWorked(pair))
+    return { cells: [`${what}: missing ${pair?.missing ?? 'bearings'}`], builds: null };
   const { playUnclamped, playClamped, ballLoad, clampShortening } = pair.result;
-  if (!clamp) return [what, sayPlay(playUnclamped), 'needs clamp'];
-  return [
+  if (!clamp) return { cells: [what, sayPlay(playUnclamped), 'needs clamp'], builds: null };
+  const builds = buildsInBrief(pair, how, mostPlay);
+  const cells = [
     what,
     sayPlay(playUnclamped),
     ballLoad > 0 ? 'none' : sayPlay(playClamped),
     force(ballLoad),
     micrometres(clampShortening),
-    ...sharesOf(pair, how, mostPlay),
+    share(builds.loaded),
+    share(builds.playHigh),
   ];
+  return { cells, builds };
 }
 
-function sharesOf(pair: PairMechanics, how: 'drawn' | 'built', mostPlay: number): readonly string[] {
-  const { loaded, playHigh } = pairStatistics(pair, how, mostPlay).shares;
-  return [share(loaded), share(playHigh)];
+/** What a table has no room for: what strays most, seats that let go, and bearings of one batch. */
+export function buildLines({ contributions, alike, loose }: BuildsInBrief): readonly string[] {
+  const most = contributions.slice(0, 2).map(({ address, share: part }) => `${address} ${share(part)}`);
+  return [
+    ...(most.length > 0 ? [`strays most by ${most.join(', ')}`] : []),
+    ...(loose > 0 ? [`an outer ring loose in ${share(loose)} of builds`] : []),
+    `were both bearings alike, as two of one batch may be, ${share(alike.loaded)} loaded and ${share(alike.playHigh)} with too much play`,
+  ];
 }
 
 function sayPlay(play: number): string {

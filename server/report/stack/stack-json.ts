@@ -1,6 +1,7 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { Closed, LoopAnalysis } from '../../analysis/close.ts';
 import type { ResolvedLimits } from '../../analysis/limits.ts';
+import { shareOutsideOneBatch } from '../../analysis/one-batch.ts';
 import type { GapLoop, Loop, LoopTerm, PairLoop, SeatLoop, Wanted, WidthLoop } from '../../assembly/loop.ts';
 import { asBuilt } from '../../assembly/settle.ts';
 import { bearingsJson, pairMechanicsJson } from './mechanics-json.ts';
@@ -25,13 +26,14 @@ function variantJson(variant: VariantAnalysis, mostPlay: number) {
 
 function widthJson({ loop, drawn, built }: LoopAnalysis<WidthLoop>) {
   const limits = limitsOf(loop.wanted);
-  const part = (closed: Closed | null) => ({
+  const part = (closed: Closed | null, how: 'drawn' | 'built') => ({
     ...figures(closed),
     limits,
     shareOutside: closed?.shareOutside ?? null,
+    shareOutsideOneBatch: shareOutsideOneBatch(loop, how),
     contributions: contributions(loop, closed),
   });
-  return { ...part(drawn), ...(built ? { measured: part(built) } : {}) };
+  return { ...part(drawn, 'drawn'), ...(built ? { measured: part(built, 'built') } : {}) };
 }
 
 function pairJson(

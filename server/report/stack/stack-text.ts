@@ -1,6 +1,7 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { Closed } from '../../analysis/close.ts';
 import type { ResolvedLimits } from '../../analysis/limits.ts';
+import { shareOutsideOneBatch } from '../../analysis/one-batch.ts';
 import { type Limits, meanOf } from '../../assembly/settle.ts';
 import { length, plain, share } from '../../engine/base/figures.ts';
 import { loopTable } from '../loop-table.ts';
@@ -52,6 +53,7 @@ function variantText(file: string, variant: VariantAnalysis, limits: ResolvedLim
     ...(rows.length === 0
       ? ['  No loop closes yet.']
       : textTable([head, ...lines], { indent: 2, right: [1, 2] })),
+    ...batchLines(variant),
     ...playLines(variant, limits),
     ...list(
       'Not checked',
@@ -59,6 +61,15 @@ function variantText(file: string, variant: VariantAnalysis, limits: ResolvedLim
     ),
     ...list('Assumed', assumptions(variant)),
   ].join('\n');
+}
+
+/** The clamped width where rings of one kind are alike, as far as that makes a difference. */
+function batchLines({ width: { loop, drawn } }: VariantAnalysis): readonly string[] {
+  const alike = shareOutsideOneBatch(loop, 'drawn');
+  if (alike === null || drawn?.shareOutside === null || drawn === null) return [];
+  const said = share(alike);
+  if (said === share(drawn.shareOutside)) return [];
+  return [`  clamped width: were rings of one kind alike, as those of one batch may be, ${said} outside`];
 }
 
 /** Every part of the clamped line: where it begins, how long it is, and its share of the spread. */
