@@ -11,7 +11,10 @@ export function documentSymbols({ document, analysis }: Snapshot): DocumentSymbo
   const draw = drawer(document);
   if (hub) return hubSymbols(hub, draw, sizesOf(analysis.variants[0]?.assembly.bearings ?? []));
   if (wheel) {
-    return wheel.sections.map((section) => draw(section, '', SymbolKind.Object, [section]));
+    const sections = ['rim', 'lacing', 'spokes', 'nipples', 'tension', 'tyre', 'rider'];
+    return sections
+      .filter((section) => document.has([section]))
+      .map((section) => draw(section, '', SymbolKind.Object, [section]));
   }
   if (workshop) {
     const codes = Object.entries(workshop.bearings).map(([name, placed]) =>

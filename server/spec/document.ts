@@ -1,7 +1,8 @@
 import type { Hub } from './model.ts';
 import type { Span, SpecPath } from './place.ts';
 import type { Problem } from './problem.ts';
-import type { Wheel, Workshop } from './workshop-model.ts';
+import type { Wheel } from './wheel-model.ts';
+import type { Workshop } from './workshop-model.ts';
 
 export type SpecKind = 'hub' | 'wheel' | 'workshop';
 

@@ -36,7 +36,7 @@ export interface Reading {
 export interface Quantity {
   readonly written: string;
   readonly value: number;
-  readonly unit: 'N' | 'N·mm' | 'kg' | '°C' | 'MPa' | 'N/mm' | 'bar' | '1';
+  readonly unit: 'N' | 'N·mm' | 'kg' | '°C' | 'MPa' | 'N/mm' | 'bar' | 'N·mm²' | '1';
 }
 
 /** `-10..45 °C`, in °C. */
@@ -162,6 +162,8 @@ export interface FlangeValues {
   'from-centre': Dimension;
   hole: Dimension;
   thickness: Dimension;
+  /** Distance of the two holes of a pair, along the chord; holes are evenly spaced where nothing is written. */
+  'pair-distance': Dimension;
   kind: 'straight-pull' | 'bent';
   'head-circle': Dimension;
   'head-setback': Dimension;

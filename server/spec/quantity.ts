@@ -4,7 +4,7 @@ import { nearestOf } from './nearest.ts';
 import { plainSigns } from './plain-signs.ts';
 import type { ValueProblem } from './value-problem.ts';
 
-export type QuantityKind = 'force' | 'torque' | 'mass' | 'stress' | 'rate' | 'pressure';
+export type QuantityKind = 'force' | 'torque' | 'mass' | 'stress' | 'rate' | 'pressure' | 'stiffness';
 export type QuantityReading = { readonly quantity: Quantity } | { readonly problem: ValueProblem };
 
 interface Units {
@@ -69,6 +69,14 @@ const quantities: Readonly<Record<QuantityKind, Units>> = {
     spelled: ['bar', 'kPa', 'psi'],
     accepted: '4.5 bar',
     likely: () => 'bar',
+  },
+  stiffness: {
+    name: 'a stiffness against bending or twisting',
+    base: 'N·mm²',
+    factors: { 'nm²': 1e6, nm2: 1e6, 'nm^2': 1e6, 'nmm²': 1, nmm2: 1, 'nmm^2': 1 },
+    spelled: ['N·m²', 'N·mm²'],
+    accepted: '110 N·m²',
+    likely: () => 'N·m²',
   },
 };
 

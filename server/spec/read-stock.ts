@@ -1,7 +1,5 @@
-import { isSeq } from 'yaml';
-import { makeProblem } from './make-problem.ts';
-import type { Placed, SpecPath } from './place.ts';
 import { readNames } from './read-names.ts';
+import { readNumbers } from './read-numbers.ts';
 import {
   type Entry,
   entriesOf,
@@ -10,9 +8,8 @@ import {
   sectionMap,
   valueProblem,
 } from './section-reader.ts';
-import { readCount, readNumber } from './small-values.ts';
+import { readCount } from './small-values.ts';
 import type { Workshop } from './workshop-model.ts';
-import { asScalar, isEmpty, nodeSpan, writtenOf } from './yaml-text.ts';
 
 /** What is on the shelf. */
 export function readStock(reader: Reader, entry: Entry | null): Workshop['stock'] {
@@ -46,37 +43,4 @@ export function readStock(reader: Reader, entry: Entry | null): Workshop['stock'
     ),
     shims: shims ? readNumbers(reader, shims, [...path, 'shims'], '[0.1, 0.2]') : null,
   };
-}
-
-/** A list of numbers, or one alone; one that is no number is reported and left out. mm */
-function readNumbers(
-  reader: Reader,
-  entry: Entry,
-  path: SpecPath,
-  example: string,
-): Placed<readonly number[]> | null {
-  const items = isSeq(entry.value) ? entry.value.items : [entry.value];
-  if (isEmpty(entry.value)) return null;
-  const numbers: number[] = [];
-  for (const [i, node] of items.entries()) {
-    const scalar = asScalar(node);
-    const span = nodeSpan(reader.yaml, node) ?? entry.keySpan;
-    if (!scalar) {
-      const message = `${entry.key} is a list of numbers, such as ${example}`;
-      reader.problems.push(
-        makeProblem('value-not-understood', message, entry.keySpan, { data: { key: entry.key, path } }),
-      );
-      return null;
-    }
-    const written = writtenOf(reader.yaml, scalar).replace(/\s*mm\s*$/, '');
-    const reading = readNumber(written, 'a number', 0, 1e4, example);
-    if ('value' in reading) numbers.push(reading.value);
-    else {
-      const { code, message } = reading.problem;
-      reader.problems.push(
-        makeProblem(code, `${entry.key}: ${message}`, span, { data: { key: entry.key, path: [...path, i] } }),
-      );
-    }
-  }
-  return { value: numbers, path };
 }

@@ -4,7 +4,8 @@ import type { Hub } from './model.ts';
 import { placesOf } from './places.ts';
 import type { Problem } from './problem.ts';
 import type { Reader } from './section-reader.ts';
-import type { Wheel, Workshop } from './workshop-model.ts';
+import type { Wheel } from './wheel-model.ts';
+import type { Workshop } from './workshop-model.ts';
 import type { YamlText } from './yaml-text.ts';
 
 /** Beyond these nobody reads on. */

@@ -1,4 +1,4 @@
-/** What the readers of workshop and wheel files hand on; `model.ts` has the hub. */
+/** What the reader of a workshop file hands on; `model.ts` has the hub. */
 import type { BearingSize, Dimension, Quantity, Section, TemperatureRange } from './model.ts';
 import type { Placed } from './place.ts';
 
@@ -40,10 +40,4 @@ export interface Workshop {
     readonly temperature: Placed<TemperatureRange> | null;
     readonly rider: Placed<Quantity> | null;
   };
-}
-
-/** A wheel build: what the hub file needs of it now; the wheel's own geometry is read by its own sections. */
-export interface Wheel extends Section<{ wheel: string; hub: string; variant: string; notes: string }> {
-  /** Sections read for their keys and dimensions: `rim`, `lacing`, `spokes`, `nipples`, `tension`, `rider`. */
-  readonly sections: readonly string[];
 }

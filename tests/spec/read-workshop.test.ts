@@ -61,24 +61,6 @@ test('what is wrong in one entry leaves the others alive', () => {
   expect(document.workshop?.limits['seat-depth']?.value).toBeCloseTo(0.05, 12);
 });
 
-test('a wheel file reads its names and looks at its sections', () => {
-  const text = `wheel: Dunlin touring front
-hub: ./dunlin-front.hub.yaml
-variant: thru-15
-rim: { bead-seat: 622, erd: 596.5 ±0.5, erd-to: nipple-seat, holes: 32, offset: 0, mass: 495 g, tension-limit: 1250 N }
-lacing:
-  left: { crosses: 3, heads: alternate }
-  right: { crosses: 3, heads: alternat }
-tension: { side: right, value: 1100 ±100 N }
-`;
-  const document = readSpec(text, 'wheel');
-  expect(document.wheel?.values.hub).toEqual({ value: './dunlin-front.hub.yaml', path: ['hub'] });
-  expect(document.wheel?.sections).toEqual(['rim', 'lacing', 'tension']);
-  expect(document.problems.map((p) => [p.code, text.slice(p.span.start, p.span.end)])).toEqual([
-    ['value-not-understood', 'alternat'],
-  ]);
-});
-
 test.each([
   ['dunlin-front.hub.yaml', 'hub'],
   ['a/b/dunlin.wheel.yml', 'wheel'],

@@ -32,5 +32,7 @@ export const sections: readonly SectionId[] = [
   'wheel:spoke-side',
   'wheel:nipples',
   'wheel:tension',
+  'wheel:measured',
+  'wheel:tyre',
   'wheel:rider',
 ];

@@ -117,6 +117,11 @@ export const flangeSchema = z.strictObject({
   ).optional(),
   hole: bore('hole', 'Diameter of a spoke hole, mm.', '2.6').optional(),
   thickness: length('thickness', 'Thickness of the flange at the holes, mm.', '3.2').optional(),
+  'pair-distance': length(
+    'pair-distance',
+    'Distance of the two holes of a pair, along the chord, mm, where the holes stand in pairs.',
+    '12',
+  ).optional(),
   kind: choice(['straight-pull', 'bent'], 'kind', 'Spokes with a bent head or straight ones.').optional(),
   'head-circle': length(
     'head-circle',

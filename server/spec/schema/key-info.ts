@@ -47,6 +47,8 @@ export type SectionId =
   | 'wheel:spoke-side'
   | 'wheel:nipples'
   | 'wheel:tension'
+  | 'wheel:measured'
+  | 'wheel:tyre'
   | 'wheel:rider';
 
 export type ValueType =
@@ -60,6 +62,7 @@ export type ValueType =
   | 'stress'
   | 'rate'
   | 'pressure'
+  | 'stiffness'
   | 'temperature'
   | 'number'
   | 'count'

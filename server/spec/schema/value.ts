@@ -4,7 +4,7 @@ import type { DimensionContext } from '../dimension-text.ts';
 import type { Dimension, Quantity } from '../model.ts';
 import { nearestOf } from '../nearest.ts';
 import { type QuantityKind, readQuantity } from '../quantity.ts';
-import type { Reading } from '../small-values.ts';
+import { type Reading, readCount, readNumber } from '../small-values.ts';
 import type { SectionId, ValueType } from './key-info.ts';
 
 // Under a strict content security policy zod may not build functions from text.
@@ -108,6 +108,37 @@ export function text(
   ...examples: readonly string[]
 ): Value<string> {
   return value(valueType, (written) => ({ value: written.trim() }), { title, description, examples });
+}
+
+/** A whole number from nothing to `hi`. */
+export function count(
+  title: string,
+  description: string,
+  what: string,
+  hi: number,
+  example: string,
+): z.ZodOptional<Value<number>> {
+  return value('count', (written) => readCount(written, what, 0, hi, example), {
+    title,
+    description,
+    examples: [example],
+  }).optional();
+}
+
+/** A plain number within limits. */
+export function numberBetween(
+  title: string,
+  description: string,
+  what: string,
+  lo: number,
+  hi: number,
+  example: string,
+): z.ZodOptional<Value<number>> {
+  return value('number', (written) => readNumber(written, what, lo, hi, example), {
+    title,
+    description,
+    examples: [example],
+  }).optional();
 }
 
 /** `yes` or `no`. */

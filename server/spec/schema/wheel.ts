@@ -1,26 +1,18 @@
 import * as z from 'zod';
-import { readQuantity } from '../quantity.ts';
-import { readCount } from '../small-values.ts';
-import { bore, choice, length, offset, opens, quantity, text, value } from './value.ts';
-
-const count = (title: string, description: string, what: string, hi: number, example: string) =>
-  value('count', (written) => readCount(written, what, 0, hi, example), {
-    title,
-    description,
-    examples: [example],
-  }).optional();
-
-/** A force with a tolerance: `1100 ±100 N`. */
-const tension = value(
-  'force',
-  (written) => {
-    const reading = readQuantity(written.replace(/\s*(?:±|\+\/?-)\s*[\d.]+/, ''), 'force');
-    return 'problem' in reading
-      ? { problem: { ...reading.problem, at: [0, written.length] } }
-      : { value: { ...reading.quantity, written } };
-  },
-  { title: 'value', description: 'Tension of the spokes of that side, N.', examples: ['1100 ±100 N'] },
-);
+import type { NippleValues, RiderValues, RimValues, TyreValues } from '../wheel-model.ts';
+import {
+  bore,
+  choice,
+  count,
+  length,
+  numberBetween,
+  offset,
+  opens,
+  quantity,
+  type Shape,
+  text,
+} from './value.ts';
+import { lacingSideSchema, measuredSchema, spokeSideSchema, tensionSchema } from './wheel-side.ts';
 
 const sides = (section: 'wheel:lacing-side' | 'wheel:spoke-side', what: string, example: string) => ({
   left: opens(section, {
@@ -35,6 +27,9 @@ const sides = (section: 'wheel:lacing-side' | 'wheel:spoke-side', what: string, 
   }).optional(),
 });
 
+const rimStiffness = (title: string, what: string, example: string) =>
+  quantity('stiffness', title, `${what}, N·m².`, example).optional();
+
 export const wheelSchemas = {
   wheel: z.strictObject({
     wheel: text('name', 'wheel', 'Name of the wheel.', 'Dunlin touring front'),
@@ -48,7 +43,7 @@ export const wheelSchemas = {
     rim: opens('wheel:rim', {
       title: 'rim',
       description: 'The rim.',
-      examples: ['{ erd: 596.5 ±0.5, holes: 32 }'],
+      examples: ['{ erd: 596.5 ±0.5, erd-to: nipple-seat, holes: 32 }'],
     }).optional(),
     lacing: opens('wheel:lacing', {
       title: 'lacing',
@@ -67,8 +62,13 @@ export const wheelSchemas = {
     }).optional(),
     tension: opens('wheel:tension', {
       title: 'tension',
-      description: 'Tension wanted on one side.',
+      description: 'Tension wanted on one side, and the tensions measured.',
       examples: ['{ side: right, value: 1100 ±100 N }'],
+    }).optional(),
+    tyre: opens('wheel:tyre', {
+      title: 'tyre',
+      description: 'The tyre, which takes some tension from the spokes when it is inflated.',
+      examples: ['{ width: 32, pressure: 4.5 bar }'],
     }).optional(),
     rider: opens('wheel:rider', {
       title: 'rider',
@@ -81,17 +81,31 @@ export const wheelSchemas = {
     'bead-seat': length('bead-seat', 'Bead seat diameter, mm.', '622').optional(),
     erd: length('erd', 'Effective rim diameter, mm: to where erd-to says.', '596.5 ±0.5').optional(),
     'erd-to': choice(
-      ['nipple-seat', 'nipple-end', 'spoke-end'],
+      ['nipple-seat', 'slot-bottom', 'nipple-top'],
       'erd-to',
-      'Where the effective rim diameter is measured to.',
+      'Where the effective rim diameter is measured to: the rim where the nipple rests, the bottom of its slot, or the top of its head.',
     ).optional(),
     holes: count('holes', 'Number of spoke holes.', 'the number of spoke holes', 72, '32'),
+    drilling: choice(
+      ['even', 'paired', '2:1'],
+      'drilling',
+      'How the holes are spaced: evenly; in pairs, one left and one right; or evenly with every third hole for the side with fewer spokes.',
+    ).optional(),
+    'pair-distance': length(
+      'pair-distance',
+      'Distance of the two holes of a pair, along the chord, mm.',
+      '22',
+    ).optional(),
     offset: offset(
       'offset',
-      'Offset of the holes from the mid-plane, mm, towards the left positive.',
-      '0',
+      'Offset of the holes from the plane the rim is centred on, mm, towards the left positive.',
+      '2.8',
     ).optional(),
-    'hole-offset': offset('hole-offset', 'How far left and right holes are staggered, mm.', '0').optional(),
+    'hole-offset': offset(
+      'hole-offset',
+      "How far each side's holes stand off their common line, mm: towards their own flange positive, across negative.",
+      '2',
+    ).optional(),
     'hole-diameter': bore('hole-diameter', 'Diameter of a spoke hole, mm.', '4.5').optional(),
     mass: quantity('mass', 'mass', 'Mass of the rim, g.', '495 g').optional(),
     'tension-limit': quantity(
@@ -100,40 +114,75 @@ export const wheelSchemas = {
       'Highest tension of a spoke, N.',
       '1250 N',
     ).optional(),
-    material: text('material', 'material', 'What it is made of.', 'aluminium 6061').optional(),
-  }),
-  'wheel:lacing': z.strictObject(sides('wheel:lacing-side', 'Lacing', '{ crosses: 3, heads: alternate }')),
-  'wheel:lacing-side': z.strictObject({
-    crosses: count(
-      'crosses',
-      'How many other spokes of its flange a spoke crosses.',
-      'the number of crossings',
-      5,
-      '3',
-    ),
-    heads: choice(
-      ['alternate', 'in', 'out'],
-      'heads',
-      'Which way the heads look: alternating, all inwards, all outwards.',
+    'pressure-limit': quantity(
+      'pressure',
+      'pressure-limit',
+      'Highest tyre pressure of the rim, bar.',
+      '6 bar',
     ).optional(),
-  }),
+    material: text('material', 'material', 'What it is made of.', 'aluminium 6061').optional(),
+    area: numberBetween(
+      'area',
+      'Area of its cross-section, mm².',
+      'the area of a cross-section, mm²',
+      10,
+      2000,
+      '82',
+    ),
+    'radial-stiffness': rimStiffness(
+      'radial-stiffness',
+      'Stiffness E·I of the rim against bending in its plane',
+      '110 N·m²',
+    ),
+    'lateral-stiffness': rimStiffness(
+      'lateral-stiffness',
+      'Stiffness E·I of the rim against bending sideways',
+      '200 N·m²',
+    ),
+    'torsional-stiffness': rimStiffness(
+      'torsional-stiffness',
+      'Stiffness G·J of the rim against twisting',
+      '25 N·m²',
+    ),
+  } satisfies Shape<RimValues>),
+  'wheel:lacing': z.strictObject(sides('wheel:lacing-side', 'Lacing', '{ crosses: 3, heads: alternate }')),
+  'wheel:lacing-side': lacingSideSchema,
   'wheel:spokes': z.strictObject(
     sides('wheel:spoke-side', 'Spokes', '{ length: 289, profile: 2.0/1.8/2.0 }'),
   ),
-  'wheel:spoke-side': z.strictObject({
-    length: length('length', 'Length of a spoke, mm.', '289').optional(),
-    profile: text('profile', 'profile', 'Diameters from head to thread, mm.', '2.0/1.8/2.0').optional(),
-    material: text('material', 'material', 'What it is made of.', 'stainless').optional(),
-  }),
+  'wheel:spoke-side': spokeSideSchema,
   'wheel:nipples': z.strictObject({
     length: length('length', 'Length of a nipple, mm.', '12').optional(),
-    material: text('material', 'material', 'What it is made of.', 'brass').optional(),
-  }),
-  'wheel:tension': z.strictObject({
-    side: choice(['left', 'right'], 'side', 'The side the value is for.').optional(),
-    value: tension.optional(),
-  }),
+    material: text('material', 'material', 'What it is made of: brass or aluminium.', 'brass').optional(),
+    'seat-to-slot': length(
+      'seat-to-slot',
+      'From the face that rests on the rim to the bottom of the slot, mm.',
+      '2',
+    ).optional(),
+    washer: length('washer', 'Thickness of a washer under its head, mm.', '0.5').optional(),
+  } satisfies Shape<NippleValues>),
+  'wheel:tension': tensionSchema,
+  'wheel:measured': measuredSchema,
+  'wheel:tyre': z.strictObject({
+    width: length('width', 'Width of the inflated tyre, mm.', '32').optional(),
+    pressure: quantity('pressure', 'pressure', 'Pressure it is ridden at, bar.', '4.5 bar').optional(),
+  } satisfies Shape<TyreValues>),
   'wheel:rider': z.strictObject({
     mass: quantity('mass', 'mass', 'Mass of the rider, kg.', '95 kg').optional(),
-  }),
+    share: numberBetween(
+      'share',
+      'Share of the weight of rider and bicycle that rests on this wheel, 0 to 1.',
+      'a share of the weight',
+      0,
+      1,
+      '0.55',
+    ),
+    bicycle: quantity('mass', 'bicycle', 'Mass of the bicycle with all it carries, kg.', '12 kg').optional(),
+    'side-force': quantity(
+      'force',
+      'side-force',
+      'Force from the side at the rim that the spokes should stand without one going slack, N.',
+      '150 N',
+    ).optional(),
+  } satisfies Shape<RiderValues>),
 };
