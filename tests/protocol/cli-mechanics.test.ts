@@ -57,7 +57,8 @@ test('solve prints the spacer to write, and ends with 1 where no spacer gives th
     expect(enough.out).toMatch(/write +spacer\.centre 62\.\d+ ±0\.01/);
     const never = hubwright(['solve', 'a.hub.yaml', '--yield', '0.99999'], folder);
     expect(never.exit).toBe(1);
-    expect(never.out).toContain('nearest');
+    expect(never.out).toMatch(/best +spacer\.centre 62\.\d+ ±0\.01/);
+    expect(never.out).toContain('what would bring more');
   });
 });
 

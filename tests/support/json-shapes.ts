@@ -37,8 +37,19 @@ const width = z.strictObject({
   ...figures,
   limits: pair.nullable(),
   shareOutside: share.nullable(),
+  shareOutsideOneBatch: share.nullable(),
   contributions: z.array(z.strictObject({ address: z.string(), share })),
 });
+const yields = { yield: share, shareLoaded: share, sharePlayHigh: share };
+const contributions = z.array(z.strictObject({ address: z.string(), share }));
+const builds = {
+  yield: share.nullable(),
+  shareLoaded: share.nullable(),
+  sharePlayHigh: share.nullable(),
+  shareLoose: share.nullable(),
+  oneBatch: z.strictObject(yields).nullable(),
+  playContributions: contributions,
+};
 const distances = {
   inner: z.number().nullable(),
   outer: z.number().nullable(),
@@ -59,8 +70,7 @@ const play = {
   ballLoad: z.number().min(0).nullable(),
   spacerLoad: known,
   contactStress: z.number().min(0).nullable(),
-  shareLoaded: share.nullable(),
-  sharePlayHigh: share.nullable(),
+  ...builds,
   assumptions: z.array(z.string()),
   missing: z.string().optional(),
 };
@@ -261,6 +271,7 @@ const mounting = {
       grip: z.number(),
       slid: z.enum(['no', 'left', 'right', 'either']),
       rimRock: known,
+      ...builds,
       assumptions: z.array(z.string()),
     }),
   ),
@@ -284,7 +295,6 @@ export const mountShape = z.strictObject({
   variants: z.array(z.strictObject({ ...mounting, measured: z.strictObject(mounting).optional() })),
 });
 
-const yields = { yield: share, shareLoaded: share, sharePlayHigh: share };
 const spacer = z.union([
   z.strictObject({ bearings: between, missing: z.string() }),
   z.strictObject({
@@ -295,10 +305,46 @@ const spacer = z.union([
     to: z.number(),
     ...yields,
     now: z.strictObject(yields),
+    oneBatch: z.strictObject(yields),
+    shareLoose: share,
+    shareWithoutClearance: share,
     playClamped: z.number(),
     range: pair.nullable(),
     widestTolerance: z.number().min(0).nullable(),
-    contributions: z.array(z.strictObject({ address: z.string(), share })),
+    contributions,
+    allocation: z
+      .strictObject({
+        yieldAllExact: share,
+        clearanceGroup: z.string().nullable(),
+        proposals: z.array(
+          z.strictObject({
+            method: z.enum(['proportional', 'equal']),
+            to: z.number(),
+            yield: share,
+            tolerances: z.array(
+              z.strictObject({ address: z.string(), from: z.number().min(0), to: z.number().min(0), share }),
+            ),
+          }),
+        ),
+      })
+      .nullable(),
+    options: z.array(
+      z.strictObject({
+        kind: z.enum([
+          'spacer-tolerance',
+          'length-tolerances',
+          'clearance-group',
+          'group-and-lengths',
+          'play-limit',
+        ]),
+        group: z.string().nullable(),
+        tolerance: known,
+        mostPlay: z.number(),
+        to: z.number(),
+        yield: share,
+        reaches: z.boolean(),
+      }),
+    ),
     assumptions: z.array(z.string()),
   }),
 ]);

@@ -153,7 +153,7 @@ function contributions(
         bent += off * (x * x - 1);
       }
       const share = variance > 0 ? ((straight / builds) ** 2 + (bent / builds) ** 2 / 2) / variance : 0;
-      return { id, share };
+      return { id, share: Math.min(1, share) };
     })
     .sort((a, b) => b.share - a.share);
 }
