@@ -23,6 +23,7 @@ import { journalFitOff } from './journal/journal-fit-off.ts';
 import { journalOff } from './journal/journal-off.ts';
 import { clampTakesPlay } from './play/clamp-takes-play.ts';
 import { playHigh } from './play/play-high.ts';
+import { playShare } from './play/play-share.ts';
 import { sleeveStress } from './play/sleeve-stress.ts';
 import { spacerLong } from './play/spacer-long.ts';
 import { spacerShort } from './play/spacer-short.ts';
@@ -159,6 +160,7 @@ export const checks: readonly Check[] = [
   clearanceUsedUp,
   clampTakesPlay,
   playHigh,
+  playShare,
   sleeveStress,
   spacerLong,
   spacerShort,

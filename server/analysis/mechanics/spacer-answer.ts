@@ -1,9 +1,12 @@
 import type { LoopTerm } from '../../assembly/loop.ts';
 import { type Limits, meanOf } from '../../assembly/settle.ts';
 import { type AllocatedYield, allocateYield } from '../../engine/play/allocate-yield.ts';
-import { bestYield, type WantedShare } from '../../engine/play/best-yield.ts';
+import type { WantedShare } from '../../engine/play/best-yield.ts';
+import type { BuildPlan } from '../../engine/play/build-clearance.ts';
 import type { BuildShares } from '../../engine/play/build-shares.ts';
-import type { VaryingPair } from '../../engine/play/play-statistics.ts';
+import { movedShares } from '../../engine/play/moved-shares.ts';
+import { buildPairs, type VaryingPair } from '../../engine/play/play-statistics.ts';
+import { spacerForYield } from '../../engine/play/spacer-for-yield.ts';
 import { movedBy } from '../../engine/play/vary.ts';
 import { widestSpacer } from '../../engine/play/widest-spacer.ts';
 import type { VariantAnalysis } from '../analyze.ts';
@@ -99,7 +102,9 @@ function solvePair(
   const statistics = countBuilds(varying, wanted.mostPlay);
   const best = bestLength(varying, item, wanted);
   const { contributions } = statistics.builds;
-  const at = movedBy(varyingPair(anew, how, 'alike'), (best.to - item.settled.drawn.nominal) * item.count);
+  const moved = (one: VaryingPair): VaryingPair =>
+    movedBy(one, (best.to - item.settled.drawn.nominal) * item.count);
+  const sharesThen = (built: VaryingPair) => countBuilds(moved(built), wanted.mostPlay).shares;
   return {
     bearings: pair.loop.bearings,
     spacer: item.address,
@@ -107,10 +112,10 @@ function solvePair(
     to: best.to,
     ...sharesOf(best.shares),
     now: sharesOf(statistics.shares),
-    alike: sharesOf(countBuilds(at, wanted.mostPlay).shares),
+    alike: sharesOf(sharesThen(varyingPair(anew, how, 'alike'))),
     loose: statistics.shareLoose,
     usedUp: shareBelow(statistics.builds.widest, 0),
-    playClamped: best.shares.median,
+    playClamped: sharesThen(varying).median,
     range: best.range,
     widest: widestSpacer(varying, item.address, wanted, item.count),
     contributions: contributions.slice(0, 4).map(({ id, share }) => ({ address: id, share })),
@@ -140,18 +145,26 @@ export function isChosen(id: string): boolean {
 }
 
 /** The best length that a drawing can carry, with what it gives. */
-export function bestLength(varying: VaryingPair, item: LoopTerm, wanted: WantedShare) {
+export function bestLength(varying: VaryingPair, item: LoopTerm, wanted: WantedShare, plan?: BuildPlan) {
   const { nominal } = item.settled.drawn;
-  const advice = bestYield(varying, wanted);
+  const builds = buildPairs(varying, plan);
+  const shortening = varying.clampForce * varying.spacerCompliance;
+  const advice = spacerForYield(builds, shortening, {
+    least: 0,
+    most: wanted.mostPlay,
+    yield: wanted.share,
+    side: 'short',
+  });
   const lengthFor = (change: number): number => nominal + change / item.count;
-  const tried = writable(lengthFor(advice.change)).map((to) => ({
-    to,
-    shares: countBuilds(movedBy(varying, (to - nominal) * item.count), wanted.mostPlay).shares,
-  }));
+  const sharesAt = (to: number): Shares =>
+    movedShares(builds, shortening, (to - nominal) * item.count, wanted.mostPlay);
+  const tried = writable(lengthFor(advice.change)).map((to) => ({ to, shares: sharesAt(to) }));
   const enough = tried.find(({ shares }) => wanted.share <= shares.yield);
   const { range } = advice;
   return {
     ...(enough ?? best(tried)),
+    now: sharesAt(nominal),
+    sharesAt,
     range: range && { lo: lengthFor(range.lo), hi: lengthFor(range.hi) },
   };
 }

@@ -55,6 +55,8 @@ function* cold(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
       message: `${address} has ${micrometres(mounted.mean)} of radial clearance${where}${range.said}, wanted more than 0 as on the bench, where it has ${micrometres(warm.mounted.mean)}: the cold takes ${micrometres(warm.mounted.mean - mounted.mean)} — a looser seat or a larger clearance group`,
       related: [...relatedClearance(variant, bearing), ...range.related],
       data: { ...clearanceData(bearing), temperature: range.lo, benchUm: warm.mounted.mean * 1000 },
+      // With another fit the play is another: the best length is a question for afterwards.
+      doubts: [path],
       fixes: clearanceFixes(analysis, variant, bearing, where),
     };
   }

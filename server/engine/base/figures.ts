@@ -39,7 +39,8 @@ export function share(value: number): string {
   const percent = value * 100;
   if (percent < 0.1) return 'under 0.1 %';
   if (99.9 < percent) return 'over 99.9 %';
-  return `${percent < 10 ? percent.toFixed(1) : percent.toFixed(0)} %`;
+  // Near all as near none a tenth matters: 99.6 % is not 100 %.
+  return `${percent < 10 || 99 < percent ? percent.toFixed(1) : percent.toFixed(0)} %`;
 }
 
 /** `99.90 to 100.10 mm` */

@@ -19,6 +19,12 @@ export const defaultLimits = {
     meaning: 'share of builds that may fall outside the limits: what a normal spread leaves beyond ±3σ',
     source: 'common-practice',
   },
+  'yield-gain': {
+    value: 0.05,
+    unit: '1',
+    meaning: 'how many more of all builds must come right before another length is proposed',
+    source: 'common-practice',
+  },
   measuring: {
     value: 0.02,
     unit: 'mm',

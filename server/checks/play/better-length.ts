@@ -1,0 +1,100 @@
+import type { Analysis } from '../../analysis/analyze.ts';
+import { varyingPair } from '../../analysis/mechanics/pair-statistics.ts';
+import { bestLength, type Shares, withNewSpacer } from '../../analysis/mechanics/spacer-answer.ts';
+import { spacerOf } from '../../analysis/mechanics/spacer-of.ts';
+import type { LoopTerm } from '../../assembly/loop.ts';
+import type { WantedShare } from '../../engine/play/best-yield.ts';
+import type { BuildPlan } from '../../engine/play/build-clearance.ts';
+import { PLAN, type VaryingPair } from '../../engine/play/play-statistics.ts';
+import type { Dimension } from '../../spec/model.ts';
+import type { Placed } from '../../spec/place.ts';
+import { isDeepGroove, type LocatedPair, leastTravel, locatedPairs } from './located-pair.ts';
+
+/** A spacer where it stands: one written length may serve several variants. */
+export interface SpacerUse {
+  readonly located: LocatedPair;
+  readonly item: LoopTerm;
+  readonly written: Placed<Dimension>;
+  readonly varying: VaryingPair;
+}
+
+/** A length that puts clearly more builds right, in the variant where the fewest are. */
+export interface BetterLength {
+  /** The variant where the fewest builds come right, first; then the others that share the length. */
+  readonly uses: readonly [SpacerUse, ...SpacerUse[]];
+  readonly to: number;
+  readonly now: Shares;
+  readonly better: Shares;
+}
+
+/** Enough to see whether a closer look is worth while; the first of the builds that a closer look draws. */
+const QUICK = { ...PLAN, builds: 2000 };
+
+/** Lengths that would put clearly more builds right. Silent where the mean itself is wrong: that is said elsewhere. */
+export function betterLengths(analysis: Analysis): readonly BetterLength[] {
+  const wanted = mostRight(analysis);
+  const gain = analysis.limits.value('yield-gain');
+  return spacerUses(analysis).flatMap((uses) => {
+    // A quick look may be a hundredth or two off.
+    const quick = compare(uses, wanted, QUICK);
+    if (quick.better.yield - quick.now.yield < gain - 0.015) return [];
+    const found = compare(uses, wanted, PLAN);
+    return found.better.yield - found.now.yield < gain ? [] : [found];
+  });
+}
+
+/** The length that serves the worst-served variant best, against the length as it stands. */
+function compare(
+  uses: readonly [SpacerUse, ...SpacerUse[]],
+  wanted: WantedShare,
+  plan: BuildPlan,
+): BetterLength {
+  const found = uses.map((use) => ({ use, ...bestLength(use.varying, use.item, wanted, plan) }));
+  const fewest = (shares: readonly Shares[]): Shares =>
+    shares.reduce((least, one) => (one.yield < least.yield ? one : least));
+  const [first, ...others] = found.toSorted((a, b) => a.now.yield - b.now.yield);
+  const tried = found.map(({ to }) => ({ to, better: fewest(found.map(({ sharesAt }) => sharesAt(to))) }));
+  const best = tried.reduce((most, one) => (most.better.yield < one.better.yield ? one : most));
+  const sorted: BetterLength['uses'] = [first?.use ?? uses[0], ...others.map(({ use }) => use)];
+  return { uses: sorted, ...best, now: fewest(found.map(({ now }) => now)) };
+}
+
+/** What a length is chosen for in a finding: as many builds right as any hundredth of a millimetre gives. */
+export function mostRight({ limits }: Analysis): WantedShare {
+  return { mostPlay: limits.value('play-clamped'), share: 1 };
+}
+
+/** The spacers of all variants, those that are one written length together. */
+export function spacerUses(analysis: Analysis): readonly (readonly [SpacerUse, ...SpacerUse[]])[] {
+  const most = analysis.limits.value('play-clamped');
+  const shared = new Map<string, [SpacerUse, ...SpacerUse[]]>();
+  const spoiled = new Set<string>();
+  for (const variant of analysis.variants) {
+    const judged = locatedPairs(analysis, variant);
+    for (const pair of variant.mechanics('built').pairs) {
+      if (!('result' in pair)) continue;
+      const item = spacerOf(variant, pair);
+      if (!item) continue;
+      const key = JSON.stringify(item.path);
+      const located = judged.find((one) => one.pair === pair);
+      const use = located && useOf(located, item);
+      const play = pair.result.playClampedSigned;
+      if (!use || play < -leastTravel || most + leastTravel / 2 <= play) spoiled.add(key);
+      else {
+        const known = shared.get(key);
+        if (known) known.push(use);
+        else shared.set(key, [use]);
+      }
+    }
+  }
+  return [...shared].filter(([key]) => !spoiled.has(key)).map(([, uses]) => uses);
+}
+
+/** Null where no length is a question: nothing clamps, angular bearings, a spacer that only locates, a part that exists. */
+function useOf(located: LocatedPair, item: LoopTerm): SpacerUse | null {
+  const { variant, pair, loop, how, clamp } = located;
+  const written = variant.assembly.line.find(({ address }) => address === item.address)?.part.values.length;
+  if (!clamp || !isDeepGroove(located) || loop.located === 'spacer') return null;
+  if (!written || written.value.measured) return null;
+  return { located, item, written, varying: varyingPair(withNewSpacer(pair, item, how), how) };
+}
