@@ -22,6 +22,7 @@ import { retainingRingForgotten } from './freehub/retaining-ring-forgotten.ts';
 import { journalFitOff } from './journal/journal-fit-off.ts';
 import { journalOff } from './journal/journal-off.ts';
 import { clampTakesPlay } from './play/clamp-takes-play.ts';
+import { pairOpen } from './play/pair-open.ts';
 import { playHigh } from './play/play-high.ts';
 import { playShare } from './play/play-share.ts';
 import { sleeveStress } from './play/sleeve-stress.ts';
@@ -159,6 +160,7 @@ export const checks: readonly Check[] = [
   clearanceCold,
   clearanceUsedUp,
   clampTakesPlay,
+  pairOpen,
   playHigh,
   playShare,
   sleeveStress,

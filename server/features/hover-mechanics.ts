@@ -64,10 +64,10 @@ function bearingParagraphs(
 function mountedParagraphs(bearing: MountedBearing): readonly string[] {
   const mounted = mountedWords(bearing);
   if (mounted === null) return [];
-  const { axial, address, assumed } = bearing;
+  const { axial, address, assumed, contactAngle } = bearing;
   const along = axial === null ? '' : `; ${micrometres(axial)} along the axle`;
   return [
-    `**mounted clearance** of ${escaped(address)}: ${mounted}${along}`,
+    `**${contactAngle ? 'contact angle' : 'mounted clearance'}** of ${escaped(address)}: ${mounted}${along}`,
     escaped(lossWords(bearing) ?? ''),
     ...assumptions(assumed),
   ];

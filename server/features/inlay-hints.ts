@@ -1,5 +1,6 @@
 import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { VariantAnalysis } from '../analysis/analyze.ts';
+import { degreesOf } from '../analysis/mechanics/angular-contact.ts';
 import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import { isWorked } from '../analysis/mechanics/pair-mechanics.ts';
 import { playInBrief } from '../analysis/mechanics/play-in-brief.ts';
@@ -49,8 +50,10 @@ function hintsOf({ assembly }: VariantAnalysis, mechanics: Mechanics): readonly 
   const clearances = bearings.flatMap((bearing): readonly Hint[] => {
     const words = mountedWords(bearing);
     if (words === null || !bearing.mounted) return [];
-    const tooltip = `mounted clearance ${words}; ${lossWords(bearing)}`;
-    return [{ path: bearing.stack.from, label: `mounted ${micrometres(bearing.mounted.mean)}`, tooltip }];
+    const { contactAngle, mounted } = bearing;
+    const tooltip = `${contactAngle ? 'contact angle' : 'mounted clearance'} ${words}; ${lossWords(bearing)}`;
+    const short = contactAngle ? degreesOf(contactAngle.mounted) : micrometres(mounted.mean);
+    return [{ path: bearing.stack.from, label: `mounted ${short}`, tooltip }];
   });
   const plays = worked.flatMap((pair): readonly Hint[] => {
     const spacer = pair.loop.inner.find(

@@ -1,18 +1,22 @@
+import { anglesInBrief } from '../analysis/mechanics/angular-contact.ts';
 import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
 import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
-import type { PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { isClosed, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
 import { force, micrometres, stress } from '../engine/base/figures.ts';
 import type { Spread } from '../engine/seats/interference-spread.ts';
 
 /** Radial clearance of a bearing in its seat and on its axle: `4 µm on average, −15 to 18 µm`; null where it is not known. */
-export function mountedWords({ mounted }: MountedBearing): string | null {
+export function mountedWords({ mounted, contactAngle }: MountedBearing): string | null {
+  if (contactAngle) return anglesInBrief(contactAngle);
   return mounted && spreadWords(mounted);
 }
 
 /** What was there before the fits, and what each of them takes. */
-export function lossWords({ free, outerFit, innerFit }: MountedBearing): string | null {
+export function lossWords({ free, outerFit, innerFit, contactAngle }: MountedBearing): string | null {
   if (!free) return null;
-  const before = `${micrometres(free.lo).replace(' µm', '')} to ${micrometres(free.hi)} before mounting`;
+  const before = contactAngle
+    ? 'the fits take of the angle as they take of a clearance'
+    : `${micrometres(free.lo).replace(' µm', '')} to ${micrometres(free.hi)} before mounting`;
   const taken = [
     outerFit
       ? `the outer ring in its seat takes ${micrometres(outerFit.fit.clearanceLoss)}`
@@ -39,6 +43,7 @@ export function playWords(pair: PairMechanics, clamp: Clamp | null): string {
   const with_ = `clamped with ${force(clamp.force)}`;
   const pushed = slid === 'no' ? '' : ', the outer rings pushed along their seats';
   if (ballLoad <= 0 && pushed !== '') return `${before}; ${with_} no play${pushed}`;
+  if (!isClosed(pair)) return before;
   if (ballLoad <= 0) return `${before}; ${with_} ${micrometres(playClamped)} of play`;
   const how = loadedBy === 'short' ? 'inner rings pressed together' : 'inner rings pressed apart';
   const unreached = spacerReached ? '' : ', the rings do not reach the spacer';

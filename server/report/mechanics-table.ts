@@ -1,5 +1,6 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
 import type { ResolvedLimits } from '../analysis/limits.ts';
+import { anglesInBrief } from '../analysis/mechanics/angular-contact.ts';
 import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
 import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
 import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
@@ -43,6 +44,8 @@ function playVerdict(
   clamp: Clamp | null,
   mostPlay: number,
 ): { readonly said: string; readonly gravity: Gravity | null } {
+  if (!Number.isFinite(result.playClampedSigned))
+    return { said: 'nothing closes the pair', gravity: 'error' };
   if (!clamp) return { said: 'no clamp is written to reckon with', gravity: null };
   const { playClamped } = result;
   const tightness = tightWords(result);
@@ -66,7 +69,8 @@ function playCells({ result }: PairMechanics, clamp: Clamp | null): readonly str
   const { playUnclamped, playClamped, clampShortening, ballLoad, slid, left, right } = result;
   const bench = Number.isFinite(playUnclamped) ? micrometres(playUnclamped) : 'nothing closes it';
   if (!clamp) return [bench, '', '', '', ''];
-  const clamped = ballLoad > 0 || slid !== 'no' ? 'none' : micrometres(playClamped);
+  const free = Number.isFinite(playUnclamped) ? micrometres(playClamped) : 'nothing closes it';
+  const clamped = ballLoad > 0 || slid !== 'no' ? 'none' : free;
   const loaded =
     ballLoad > 0
       ? [force(ballLoad), stress(Math.max(left.contactStress, right.contactStress))]
@@ -95,12 +99,19 @@ export function fitTable(variant: VariantAnalysis): MechanicsTable {
   };
 }
 
-function fitCells({ mounted, free, axial, outerFit, innerFit }: MountedBearing): readonly string[] {
+function fitCells({
+  mounted,
+  free,
+  axial,
+  outerFit,
+  innerFit,
+  contactAngle,
+}: MountedBearing): readonly string[] {
   const taken = (outerFit?.fit.clearanceLoss ?? 0) + (innerFit?.fit.clearanceLoss ?? 0);
   return [
-    mounted ? spread(mounted) : 'not in the tables',
+    contactAngle ? anglesInBrief(contactAngle) : mounted ? spread(mounted) : 'not in the tables',
     axial === null ? '' : micrometres(axial),
-    free ? range(free.lo, free.hi) : '',
+    free && !contactAngle ? range(free.lo, free.hi) : '',
     micrometres(taken),
     tight(outerFit),
     outerFit ? stress(outerFit.fit.pressure) : '',

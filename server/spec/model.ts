@@ -105,6 +105,8 @@ export interface PartValues {
   'inner-outside': Dimension;
   'face-offset': Dimension;
   'back-face': Side;
+  /** Degrees. */
+  'contact-angle': number;
   'house-code': string;
   seat: string;
   journal: Dimension;

@@ -61,6 +61,7 @@ const distances = {
 const spread = z.strictObject({ min: z.number(), mean: z.number(), max: z.number() });
 const addressed = z.strictObject({ address: z.string() });
 const known = z.number().nullable();
+const angles = z.strictObject({ nominal: z.number(), mounted: z.number() });
 const play = {
   axialClearanceUm: z.number().min(0).nullable(),
   playUnclamped: known,
@@ -82,6 +83,7 @@ const bearings = z
       clearanceLossUm: z.number().min(0).nullable(),
       mountedClearanceUm: spread.nullable(),
       axialClearanceUm: z.number().min(0).nullable(),
+      contactAngle: angles.optional(),
       ballLoad: z.number().min(0).nullable(),
       contactStress: z.number().min(0).nullable(),
     }),
@@ -251,6 +253,7 @@ const mounting = {
       freeClearanceUm: pair.nullable(),
       mountedClearanceUm: spread.nullable(),
       axialClearanceUm: known,
+      contactAngle: angles.optional(),
     }),
   ),
   pairs: z.array(
@@ -258,7 +261,7 @@ const mounting = {
       housing: z.enum(['shell', 'freehub']),
       bearings: between,
       delta: z.number(),
-      axialClearanceUm: z.number().min(0),
+      axialClearanceUm: z.number().min(0).nullable(),
       playUnclamped: known,
       playShoulders: known,
       playClamped: known,

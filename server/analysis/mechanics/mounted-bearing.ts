@@ -14,6 +14,7 @@ import { type ExpansionPair, interferenceAt } from '../../engine/seats/thermal.t
 import { materials } from '../../engine/tables/materials.ts';
 import type { Dimension } from '../../spec/model.ts';
 import type { Placed } from '../../spec/place.ts';
+import { angleAtClearance, angularContact, clearanceAtAngle } from './angular-contact.ts';
 import type { PartMaterial } from './material-of.ts';
 
 /** One fit of a bearing, worked out at the means. */
@@ -39,14 +40,16 @@ export interface MountedBearing {
   readonly stack: StackBearing;
   readonly inner: InnerGeometry;
   readonly geometry: BallGeometry;
-  /** Radial clearance before mounting; null where no table has it. */
+  /** Radial clearance before mounting, or that of a deep groove bearing with the same contact angle; null where no table has it. */
   readonly free: { readonly lo: number; readonly hi: number } | null;
   readonly outerFit: RingFit | null;
   readonly innerFit: RingFit | null;
   /** Radial clearance when mounted; null where the clearance before is not known. */
   readonly mounted: Spread | null;
-  /** Axial clearance from the mean mounted clearance. */
+  /** Axial clearance from the mean mounted clearance; null where that is not known, and where one side alone carries. */
   readonly axial: number | null;
+  /** Contact angle as made and as mounted, rad; null for a bearing that carries both ways. */
+  readonly contactAngle: { readonly nominal: number; readonly mounted: number } | null;
   /** Width of the outer ring: what grips in the seat. */
   readonly width: number;
   /** Axial force the outer ring's grip in its seat holds. */
@@ -91,13 +94,17 @@ export function mountBearing(
   const { geometry } = inner;
   const outerFit = outerRing(stack, around, geometry, how);
   const innerFit = innerRing(stack, around, geometry, how);
-  const { minUm, maxUm } = decoded.clearance;
-  const free = minUm === null || maxUm === null ? null : { lo: minUm / 1000, hi: maxUm / 1000 };
+  const angular = angularContact(stack);
+  const free = angular ? freeAtAngle(geometry, angular.angle) : freeByTable(decoded.clearance);
   const mounted = free
     ? mountedClearance({ clearance: free, outer: outerFit?.taker ?? null, inner: innerFit?.taker ?? null })
         .clearance
     : null;
-  const axial = mounted ? axialClearance(grooveCentreDistance(geometry), mounted.mean).axial : null;
+  const axial =
+    mounted && !angular ? axialClearance(grooveCentreDistance(geometry), mounted.mean).axial : null;
+  const nominal = angular?.angle ?? null;
+  const contactAngle =
+    nominal === null || !mounted ? null : { nominal, mounted: angleAtClearance(geometry, mounted.mean) };
   const width = stack.outerWidth ? asBuilt(stack.outerWidth).nominal : decoded.width;
   const grip = outerFit
     ? slidingForce({ pressure: outerFit.fit.pressure, diameter: decoded.outside, length: width }).typical
@@ -112,10 +119,23 @@ export function mountBearing(
     innerFit,
     mounted,
     axial,
+    contactAngle,
     width,
     grip,
     assumed: assumptions(stack, around, inner, outerFit),
   };
+}
+
+type Free = MountedBearing['free'];
+
+function freeByTable({ minUm, maxUm }: { minUm: number | null; maxUm: number | null }): Free {
+  return minUm === null || maxUm === null ? null : { lo: minUm / 1000, hi: maxUm / 1000 };
+}
+
+function freeAtAngle(geometry: BallGeometry, angle: number | null): Free {
+  if (angle === null) return null;
+  const clearance = clearanceAtAngle(geometry, angle);
+  return { lo: clearance, hi: clearance };
 }
 
 function outerRing(
@@ -136,6 +156,7 @@ function outerRing(
   )
     return null;
   const hole = settle(bore, around.rules);
+  if (!areMates(hole, outside)) return null;
   const [ring, seatBore] = [deviations(outside, outside, how), deviations(hole, outside, how)];
   const made = interferenceSpread(ring, seatBore);
   const expansion = { inside: steel.expansion, outside: around.shell.expansion };
@@ -163,6 +184,7 @@ function innerRing(
   const { bore } = stack;
   if (!journal || !bore || (journal.value.tolerance.kind === 'none' && !journal.value.measured)) return null;
   const axle = settle(journal, around.rules);
+  if (!areMates(axle, bore)) return null;
   const [shaft, ring] = [deviations(axle, bore, how), deviations(bore, bore, how)];
   const made = interferenceSpread(shaft, ring);
   const expansion = { inside: around.axle.expansion, outside: steel.expansion };
@@ -179,6 +201,12 @@ function innerRing(
     varying(`bore of ${stack.address}`, -1, ring),
   ]);
 }
+
+/** Diameters that differ by more than this, mm, belong to another size: that is said, and no fit is reckoned. */
+const otherSize = 0.5;
+
+const areMates = (seat: Settled, ring: Settled): boolean =>
+  Math.abs(seat.drawn.nominal - ring.drawn.nominal) <= otherSize;
 
 function atTemperature(
   made: Spread,
@@ -237,6 +265,13 @@ function assumptions(
     said.push(
       `groove radius ${geometry.innerConformity.toFixed(3)} of the ball in ${stack.address}, estimated`,
     );
+  }
+  const angle = angularContact(stack)?.angle ?? null;
+  if (angle !== null) {
+    const degrees = Math.round((angle * 180) / Math.PI);
+    said.push(`contact angle of ${stack.address} as made taken as ${degrees}° exactly`);
+    if (!stack.part.values['face-offset'])
+      said.push(`ring faces of ${stack.address} taken as flush where its balls just touch`);
   }
   if (outerFit && around.shell?.assumed) said.push(around.shell.assumed);
   if (around.axle.assumed) said.push(around.axle.assumed);

@@ -13,6 +13,7 @@ import { angularSide, deepGrooveSide, type PairSide } from '../../engine/play/pa
 import { materials } from '../../engine/tables/materials.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
 import type { Closed } from '../close.ts';
+import { angularContact } from './angular-contact.ts';
 import type { Clamp } from './clamp-of.ts';
 import { materialOf } from './material-of.ts';
 import type { MountedBearing } from './mounted-bearing.ts';
@@ -23,8 +24,8 @@ export interface PairMechanics {
   readonly input: ClampedPairInput;
   /** Without a clamp nothing is squeezed: the clamped results then equal the unclamped ones. */
   readonly result: ClampedPair;
-  /** Axial clearance of the tighter bearing, mm. */
-  readonly axial: number;
+  /** Axial clearance of the tighter bearing, mm; null for two angular-contact bearings, which have none alone. */
+  readonly axial: number | null;
   readonly left: MountedBearing;
   readonly right: MountedBearing;
   /** Everything between the inner rings that the clamp squeezes, left to right. */
@@ -62,16 +63,18 @@ export function pairMechanics(
   const [left, right] = loop.bearings.map((address) =>
     bearings.find((bearing) => bearing.address === address),
   );
-  if (!left?.mounted || left.axial === null) return { missing: `internal clearance of ${loop.bearings[0]}` };
-  if (!right?.mounted || right.axial === null)
-    return { missing: `internal clearance of ${loop.bearings[1]}` };
+  if (!left?.mounted) return { missing: wantedOf(loop.bearings[0], left) };
+  if (!right?.mounted) return { missing: wantedOf(loop.bearings[1], right) };
   const housing = loop.housing === 'shell' ? assembly.shell : assembly.freehub;
   if (!closed || !housing) return { missing: `distance between ${loop.bearings.join(' and ')}` };
   const between = stretchesBetween(assembly, loop, workshop);
   const shell = housingStretch(housing, loop, workshop);
   const leftSide = sideOf(left, housing, 'left');
   const rightSide = sideOf(right, housing, 'right');
-  if (!leftSide || !rightSide) return { missing: `back-face of ${loop.bearings.join(' and ')}` };
+  if (!leftSide || !rightSide) {
+    const unknown = [leftSide ? null : left.address, rightSide ? null : right.address].filter(Boolean);
+    return { missing: `back-face of ${unknown.join(' and ')}` };
+  }
   const input: ClampedPairInput = {
     left: leftSide,
     right: rightSide,
@@ -92,7 +95,7 @@ export function pairMechanics(
     loop,
     input,
     result: clampedPair(input),
-    axial: Math.min(left.axial, right.axial),
+    axial: tighter(left.axial, right.axial),
     left,
     right,
     squeezed: between.stretches,
@@ -100,23 +103,39 @@ export function pairMechanics(
   };
 }
 
+function tighter(left: number | null, right: number | null): number | null {
+  if (left === null || right === null) return left ?? right;
+  return Math.min(left, right);
+}
+
+/** What a bearing lacks to be worked out. */
+function wantedOf(address: string, mounted: MountedBearing | undefined): string {
+  const angular = mounted ? angularContact(mounted.stack) : null;
+  return `${angular?.angle === null ? 'contact-angle' : 'internal clearance'} of ${address}`;
+}
+
+/** Whether anything stops the housing both ways. */
+export function isClosed({ result }: PairMechanics): boolean {
+  return Number.isFinite(result.playClampedSigned);
+}
+
 /** A bearing with what holds its outer ring each way: a shoulder, a retaining ring, or the grip of its seat. */
 function sideOf(mounted: MountedBearing, housing: FilledHousing, side: 'left' | 'right'): PairSide | null {
   const seat = housing.seats.find(({ bearings }) =>
     bearings.some(({ address }) => address === mounted.address),
   );
-  const decoded = mounted.stack.bearing;
-  if (!seat || !decoded || !mounted.mounted) return null;
+  if (!seat || !mounted.mounted) return null;
   const { inward, outward } = holds(seat, side, mounted.grip);
   const elasticity = elasticityOf(mounted);
-  if (decoded.kind !== 'angular-contact') {
+  const angular = angularContact(mounted.stack);
+  if (!angular) {
     return deepGrooveSide(axialBearing(mounted.geometry, mounted.mounted.mean, elasticity), outward, inward);
   }
-  const back = mounted.stack.part.values['back-face']?.value;
-  if (!back || decoded.contactAngle === null) return null;
-  const angle = (decoded.contactAngle * Math.PI) / 180;
-  const loss = mounted.free ? (mounted.free.lo + mounted.free.hi) / 2 - mounted.mounted.mean : 0;
-  // The back face takes the load of the outer ring: turned away from the other bearing, the inner ring carries inward.
+  const { angle, back } = angular;
+  if (!back || angle === null) return null;
+  const loss = mounted.free ? mounted.free.lo - mounted.mounted.mean : 0;
+  // The balls push an outer ring towards its back face: with that turned to the other bearing, inner rings driven
+  // together are carried.
   return angularSide(
     angularBearing(mounted.geometry, angle, loss, elasticity),
     angle,

@@ -6,7 +6,7 @@ import type { PairMechanics } from './pair-mechanics.ts';
 export function playInBrief({ result }: PairMechanics, clamp: Clamp | null): string {
   const { playUnclamped, playClamped, ballLoad, slid } = result;
   const before = Number.isFinite(playUnclamped) ? `play ${micrometres(playUnclamped)}` : 'play not closed';
-  if (!clamp) return before;
+  if (!clamp || !Number.isFinite(playUnclamped)) return before;
   if (ballLoad <= 0 && slid !== 'no') return `${before}, clamped none, outer rings pushed along`;
   return `${before}, clamped ${ballLoad > 0 ? `none, ${force(ballLoad)} on the balls` : micrometres(playClamped)}`;
 }

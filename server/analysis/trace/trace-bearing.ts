@@ -5,9 +5,20 @@ import { input, step, type TraceStep } from './trace-step.ts';
 
 /** From the code of a bearing to its mounted and axial clearance, at the means. */
 export function traceBearing(bearing: MountedBearing, how: 'drawn' | 'built'): readonly TraceStep[] {
-  const { address, free, outerFit, innerFit, mounted, axial, stack, inner, geometry } = bearing;
+  const { address, free, outerFit, innerFit, mounted, axial, stack, inner, geometry, contactAngle } = bearing;
   const steps: TraceStep[] = [];
-  if (free) {
+  const centres = grooveCentreDistance(geometry);
+  if (free && contactAngle) {
+    steps.push(
+      step(
+        input(`clearance that stands for the contact angle of ${address}`, free.lo, 'mm'),
+        'G0 = 2·m0·(1 − cos α)',
+        'nsk-e1102e',
+        [input('m0', centres, 'mm'), input('α', degrees(contactAngle.nominal), '°')],
+        bearing.assumed.filter((text) => text.includes(address)),
+      ),
+    );
+  } else if (free) {
     const group = stack.bearing?.clearance.group ?? '';
     steps.push(
       step(
@@ -34,8 +45,18 @@ export function traceBearing(bearing: MountedBearing, how: 'drawn' | 'built'): r
       [...(outerFit ? [] : ['outer ring taken as free']), ...(innerFit ? [] : ['inner ring taken as free'])],
     ),
   );
+  if (contactAngle) {
+    return [
+      ...steps,
+      step(
+        input(`contact angle of ${address} as mounted`, degrees(contactAngle.mounted), '°'),
+        "cos α' = 1 − G/(2·m0)",
+        'nsk-e1102e',
+        [input('G', mounted.mean, 'mm'), input('m0', centres, 'mm')],
+      ),
+    ];
+  }
   if (axial === null) return steps;
-  const centres = grooveCentreDistance(geometry);
   return [
     ...steps,
     step(
@@ -57,3 +78,5 @@ export function traceBearing(bearing: MountedBearing, how: 'drawn' | 'built'): r
     ),
   ];
 }
+
+const degrees = (angle: number): number => (angle * 180) / Math.PI;

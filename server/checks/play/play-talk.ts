@@ -1,3 +1,4 @@
+import { anglesInBrief } from '../../analysis/mechanics/angular-contact.ts';
 import { length, micrometres, force as newtons, share } from '../../engine/base/figures.ts';
 import { staticEquivalentLoad } from '../../engine/life/equivalent-load.ts';
 import { staticRating } from '../../engine/life/rating.ts';
@@ -43,6 +44,10 @@ export function relatedPlay(located: LocatedPair): readonly Related[] {
     const lost = side.free ? (side.free.lo + side.free.hi) / 2 - (side.mounted?.mean ?? 0) : 0;
     const fits = 0.0005 < lost ? `, the fits take ${micrometres(lost)}` : '';
     const taken = side.assumed.length > 0 ? `; ${side.assumed.join('; ')}` : '';
+    const { contactAngle } = side;
+    if (contactAngle) {
+      return { path: side.stack.from, message: `${side.address}: ${anglesInBrief(contactAngle)}${taken}` };
+    }
     return {
       path: side.stack.from,
       message: `${side.address}: ${micrometres(side.mounted?.mean ?? 0)} of radial clearance mounted${fits}, ${micrometres(side.axial ?? 0)} axial${taken}`,

@@ -4,7 +4,7 @@ import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/buil
 import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
 import type { Conditions } from '../../analysis/mechanics/conditions.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
-import { isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
+import { isClosed, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
 import { type FitMount, fitMount, type Range } from './fit-mount.ts';
 import { mountCautions } from './mount-cautions.ts';
@@ -21,6 +21,8 @@ export interface BearingMount {
   readonly mounted: Range | null;
   /** From the mean mounted clearance. */
   readonly axial: number | null;
+  /** Of an angular-contact bearing, rad; its clearances then stand for that angle and are not shown. */
+  readonly contactAngle: MountedBearing['contactAngle'];
 }
 
 /** The same at one end of the service temperatures, at the means. */
@@ -74,7 +76,7 @@ export function mountAnswer(
   const mostPlay = limits.value('play-clamped');
   const pairs = mechanics.pairs.filter(isWorked).map((pair) => ({
     ...pairMount(pair, clamp),
-    builds: clamp && buildsInBrief(pair, how, mostPlay),
+    builds: clamp && isClosed(pair) ? buildsInBrief(pair, how, mostPlay) : null,
   }));
   const unworked = mechanics.pairs.flatMap((pair, index) => {
     const loop = variant.pairs[index]?.loop;
@@ -104,7 +106,7 @@ export function mountAnswer(
 }
 
 function bearingMount(bearing: MountedBearing, warmest: number): BearingMount {
-  const { address, stack, outerFit, innerFit, free, mounted, axial } = bearing;
+  const { address, stack, outerFit, innerFit, free, mounted, axial, contactAngle } = bearing;
   return {
     address,
     code: stack.bearing?.code ?? '',
@@ -114,6 +116,7 @@ function bearingMount(bearing: MountedBearing, warmest: number): BearingMount {
     free,
     mounted,
     axial,
+    contactAngle,
   };
 }
 

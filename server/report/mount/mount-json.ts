@@ -1,4 +1,4 @@
-import { buildsJson } from '../stack/mechanics-json.ts';
+import { anglesJson, buildsJson } from '../stack/mechanics-json.ts';
 import type { FitMount, Range } from './fit-mount.ts';
 import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
 
@@ -29,15 +29,17 @@ export function mountJson(answer: MountAnswer) {
   };
 }
 
-function bearingJson({ address, code, seat, outer, inner, free, mounted, axial }: BearingMount) {
+function bearingJson(bearing: BearingMount) {
+  const { address, code, seat, outer, inner, free, mounted, axial, contactAngle } = bearing;
   return {
     address,
     code,
     seat,
     outer: outer && fitJson(outer),
     inner: inner && fitJson(inner),
-    freeClearanceUm: free ? [free.lo * 1000, free.hi * 1000] : null,
-    mountedClearanceUm: mounted && rangeJson(mounted, 1000),
+    freeClearanceUm: free && !contactAngle ? [free.lo * 1000, free.hi * 1000] : null,
+    mountedClearanceUm: contactAngle ? null : mounted && rangeJson(mounted, 1000),
+    ...(contactAngle ? { contactAngle: anglesJson(contactAngle) } : {}),
     axialClearanceUm: um(axial),
   };
 }
@@ -65,7 +67,7 @@ function fitJson(fit: FitMount) {
 
 function pairJson(pair: BuiltPair) {
   const { axialClearance, assumed, builds, ...rest } = pair;
-  return { ...rest, axialClearanceUm: axialClearance * 1000, ...buildsJson(builds), assumptions: assumed };
+  return { ...rest, axialClearanceUm: um(axialClearance), ...buildsJson(builds), assumptions: assumed };
 }
 
 function rangeJson({ least, mean, most }: Range, times = 1) {

@@ -1,3 +1,4 @@
+import { anglesInBrief } from '../../analysis/mechanics/angular-contact.ts';
 import { force, length, micrometres, millimetres, share, signed, stress } from '../../engine/base/figures.ts';
 import { buildLines } from '../stack/play-text.ts';
 import { textTable } from '../text-table.ts';
@@ -34,7 +35,7 @@ export function mountText(file: string, hub: string, answer: MountAnswer): strin
 }
 
 function bearingLines(bearing: BearingMount): readonly string[] {
-  const { address, code, outer, inner, free, mounted, axial, seat } = bearing;
+  const { address, code, outer, inner, free, mounted, axial, seat, contactAngle } = bearing;
   const head = [`${address} ${code}`, 'least', 'mean', 'most'];
   const rows = [
     ...(outer
@@ -43,7 +44,8 @@ function bearingLines(bearing: BearingMount): readonly string[] {
           [`  outer ring in ${seat ?? 'no seat'}: bore of the seat or outside of its housing is not written`],
         ]),
     ...(inner ? fitLines(inner, 'on the axle') : [['  inner ring: diameter of the axle is not written']]),
-    ...(free
+    ...(contactAngle ? [['  contact angle', '', anglesInBrief(contactAngle)]] : []),
+    ...(free && !contactAngle
       ? [
           [
             '  clearance before mounting',
@@ -51,12 +53,16 @@ function bearingLines(bearing: BearingMount): readonly string[] {
           ],
         ]
       : []),
-    ...(mounted
-      ? [['  clearance mounted', ...um(mounted)]]
-      : [['  clearance mounted: not known, no table has the clearance of this bearing']]),
+    ...(contactAngle ? [] : [clearanceLine(mounted)]),
     ...(axial === null ? [] : [['  axial clearance', '', micrometres(axial), '']]),
   ];
   return textTable(wide([head, ...rows]), { indent: 2, right: [1, 2, 3] });
+}
+
+function clearanceLine(mounted: BearingMount['mounted']): readonly string[] {
+  return mounted
+    ? ['  clearance mounted', ...um(mounted)]
+    : ['  clearance mounted: not known, no table has the clearance of this bearing'];
 }
 
 /** A row of one cell would push the columns apart: its text goes into the last one. */
@@ -96,7 +102,9 @@ function pairLines(pair: BuiltPair): readonly string[] {
   const { bearings, delta, axialClearance, playUnclamped, playShoulders, playClamped, rimRock } = pair;
   const rows = [
     ['inner less outer distance', `${signed(delta, 3)} mm`],
-    ['axial clearance, the tighter bearing', micrometres(axialClearance)],
+    ...(axialClearance === null
+      ? []
+      : [['axial clearance, the tighter bearing', micrometres(axialClearance)]]),
     ['play before clamping', playUnclamped === null ? 'nothing closes the pair' : sayPlay(playUnclamped)],
     ...(playShoulders !== null && playShoulders !== playUnclamped
       ? [['  once outer rings have moved', sayPlay(playShoulders)]]
@@ -106,7 +114,7 @@ function pairLines(pair: BuiltPair): readonly string[] {
       ? [['play once clamped', 'needs clamp: a force or a torque']]
       : [
           ['shortened by the clamp', micrometres(pair.clampShortening)],
-          ['play once clamped', sayPlay(playClamped ?? 0)],
+          ['play once clamped', playClamped === null ? 'nothing closes the pair' : sayPlay(playClamped)],
           ['axial force through each bearing', force(pair.ballLoad ?? 0)],
           ['force left in the spacer', force(pair.spacerLoad ?? 0)],
         ]),

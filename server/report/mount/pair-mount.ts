@@ -1,6 +1,6 @@
 import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
-import type { PairMechanics } from '../../analysis/mechanics/pair-mechanics.ts';
+import { isClosed, type PairMechanics } from '../../analysis/mechanics/pair-mechanics.ts';
 import { asBuilt } from '../../assembly/settle.ts';
 import { grooveCentreDistance } from '../../engine/contact/ball-geometry.ts';
 import { type RockedBearing, rimRock } from '../../engine/play/rim-rock.ts';
@@ -11,7 +11,7 @@ export interface PairMount {
   readonly bearings: readonly [string, string];
   /** δ at the means and at the temperature asked for. */
   readonly delta: number;
-  readonly axialClearance: number;
+  readonly axialClearance: number | null;
   /** Signed; null where nothing closes the pair. */
   readonly playUnclamped: number | null;
   readonly playShoulders: number | null;
@@ -46,7 +46,7 @@ export function pairMount(pair: PairMechanics, clamp: Clamp | null): PairMount {
     axialClearance: pair.axial,
     playUnclamped: finite(result.playUnclamped),
     playShoulders: finite(result.playShoulders),
-    playClamped: finite(clamped?.playClamped),
+    playClamped: isClosed(pair) ? finite(clamped?.playClamped) : null,
     clampShortening: finite(clamped?.clampShortening),
     ballLoad: finite(clamped?.ballLoad),
     spacerLoad: finite(clamped?.spacerLoad),

@@ -1,6 +1,7 @@
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import type { Mechanics } from '../../analysis/mechanics/mechanics-of.ts';
 import type { PairMechanics, PairUnchecked } from '../../analysis/mechanics/pair-mechanics.ts';
+import { isClosed } from '../../analysis/mechanics/pair-mechanics.ts';
 import type { PairLoop } from '../../assembly/loop.ts';
 import type { Spread } from '../../engine/seats/interference-spread.ts';
 
@@ -15,12 +16,12 @@ export function pairMechanicsJson(
   const worked = pair && isWorked(pair) ? pair : null;
   const result = worked?.result;
   const clamped = mechanics.clamp ? result : undefined;
-  const builds = worked && clamped ? buildsInBrief(worked, how, mostPlay) : null;
+  const builds = worked && clamped && isClosed(worked) ? buildsInBrief(worked, how, mostPlay) : null;
   return {
-    axialClearanceUm: worked ? worked.axial * 1000 : null,
+    axialClearanceUm: worked?.axial == null ? null : worked.axial * 1000,
     playUnclamped: finite(result?.playUnclamped),
     playShoulders: finite(result?.playShoulders),
-    playClamped: finite(clamped?.playClamped),
+    playClamped: worked && isClosed(worked) ? finite(clamped?.playClamped) : null,
     clampShortening: finite(clamped?.clampShortening),
     ballLoad: finite(clamped?.ballLoad),
     spacerLoad: finite(clamped?.spacerLoad),
@@ -60,7 +61,8 @@ export function bearingsJson(loop: PairLoop, mechanics: Mechanics) {
       interferenceUm: spreadUm(seat?.interference ?? null),
       pressure: seat?.fit.pressure ?? null,
       clearanceLossUm: bearing?.mounted ? lossUm(bearing.outerFit, bearing.innerFit) : null,
-      mountedClearanceUm: spreadUm(bearing?.mounted ?? null),
+      mountedClearanceUm: bearing?.contactAngle ? null : spreadUm(bearing?.mounted ?? null),
+      ...(bearing?.contactAngle ? { contactAngle: anglesJson(bearing.contactAngle) } : {}),
       axialClearanceUm: bearing?.axial === null || bearing === undefined ? null : bearing.axial * 1000,
       ballLoad: result ? result.ballLoad : null,
       contactStress: loaded ? loaded.contactStress : null,
@@ -84,4 +86,10 @@ const finite = (value: number | undefined): number | null =>
 
 function isWorked(pair: PairMechanics | PairUnchecked): pair is PairMechanics {
   return 'result' in pair;
+}
+
+/** Contact angle as made and as mounted, degrees. */
+export function anglesJson({ nominal, mounted }: { nominal: number; mounted: number }) {
+  const degrees = (angle: number): number => (angle * 180) / Math.PI;
+  return { nominal: degrees(nominal), mounted: degrees(mounted) };
 }

@@ -1,7 +1,7 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
-import { isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
+import { isClosed, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import { force, micrometres, share } from '../../engine/base/figures.ts';
 import { textTable } from '../text-table.ts';
 
@@ -37,6 +37,7 @@ function row(
     return { cells: [`${what}: missing ${pair?.missing ?? 'bearings'}`], builds: null };
   const { playUnclamped, playClamped, ballLoad, clampShortening } = pair.result;
   if (!clamp) return { cells: [what, sayPlay(playUnclamped), 'needs clamp'], builds: null };
+  if (!isClosed(pair)) return { cells: [what, sayPlay(playUnclamped)], builds: null };
   const builds = buildsInBrief(pair, how, mostPlay);
   const cells = [
     what,

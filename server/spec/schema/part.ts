@@ -7,6 +7,7 @@ import {
   bore,
   choice,
   length,
+  numberBetween,
   offset,
   quantity,
   type Shape,
@@ -130,6 +131,14 @@ export const partSchemas = {
       'back-face',
       'Angular contact: the side its wide outer-ring face is on.',
     ).optional(),
+    'contact-angle': numberBetween(
+      'contact-angle',
+      'Angular contact: the nominal contact angle, degrees, where the code does not say it.',
+      'a contact angle in degrees',
+      10,
+      60,
+      '45',
+    ),
     'house-code': text(
       'code',
       'house-code',
