@@ -1,5 +1,5 @@
 import { plain } from '../engine/base/figures.ts';
-import type { FilledHousing } from './housings.ts';
+import { flangePlaces } from './flange-places.ts';
 import type { HousingContext } from './section-housing.ts';
 import type { SpokeHole, Step } from './section-shape.ts';
 
@@ -16,24 +16,20 @@ export interface FlangeRings {
 }
 
 /** The flanges of a shell. They keep their place on the shell when a variant moves the dropout faces. */
-export function flangeRings(
-  filled: FilledHousing,
-  outside: number,
-  context: HousingContext,
-): readonly FlangeRings[] {
-  const { say } = context;
-  return filled.housing.flanges.flatMap(({ name, values }): readonly FlangeRings[] => {
-    const offset = values['from-centre']?.value.nominal;
+export function flangeRings(outside: number, context: HousingContext): readonly FlangeRings[] {
+  const { say, assembly, asWritten } = context;
+  return flangePlaces(assembly, asWritten).flatMap(({ name, flange, fromMiddle }): readonly FlangeRings[] => {
+    const { values } = flange;
     const circle = (values.circle ?? values['head-circle'])?.value.nominal;
-    if (offset === undefined || circle === undefined) {
+    if (fromMiddle === null || circle === undefined) {
       say(
-        `the ${name} flange is not drawn: ${offset === undefined ? 'from-centre' : 'circle'} is not written`,
+        `the ${name} flange is not drawn: ${fromMiddle === null ? 'from-centre' : 'circle'} is not written`,
       );
       return [];
     }
     const thickness = values.thickness?.value.nominal ?? 3;
     if (!values.thickness) say(`flanges are drawn ${plain(thickness)} mm thick where it is not written`);
-    const middle = context.middle + shift(context) + (name === 'right' ? offset : -offset);
+    const middle = context.middle + fromMiddle;
     const [from, to] = [middle - thickness / 2, middle + thickness / 2];
     if (values.kind?.value === 'straight-pull') {
       say(`the ${name} flange is drawn up to its head circle: seats of straight-pull spokes are not drawn`);
@@ -61,14 +57,4 @@ export function flangeRings(
       },
     ];
   });
-}
-
-/** How far the shell's seats have moved against the mid-plane of the hub as written, mm. */
-function shift({ assembly, asWritten, middle }: HousingContext): number {
-  if (assembly === asWritten) return 0;
-  const bearing = assembly.shell?.seats.find(({ contact }) => contact?.at)?.contact;
-  const before = asWritten.line.find(({ address, at }) => at && address === bearing?.address);
-  const written = asWritten.width.wanted?.nominal;
-  if (!bearing?.at || !before?.at || written === undefined) return 0;
-  return bearing.at.left - middle - (before.at.left - written / 2);
 }

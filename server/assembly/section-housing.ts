@@ -42,7 +42,7 @@ export function sectionHousing(
     say(`outside of the ${housing.name} is drawn ⌀${plain(outside)}: it is not written`);
   const through = throughBore(filled, placed, outside, say);
   const grooves = placed.flatMap((seat) => sectionRetainingRing(seat, say));
-  const flanges = flangeRings(filled, outside, context);
+  const flanges = filled.housing.name === 'shell' ? flangeRings(outside, context) : [];
   for (const { name, from, to } of flanges) {
     if (to < left || right < from)
       say(`the ${name} flange stands off the ${housing.name}, which ends before it`);
