@@ -8,13 +8,25 @@ import { explain } from './commands/explain.ts';
 import { fit } from './commands/fit.ts';
 import { identify } from './commands/identify.ts';
 import { mount } from './commands/mount.ts';
+import { plan } from './commands/plan.ts';
 import { solve } from './commands/solve.ts';
 import { stack } from './commands/stack.ts';
 import { misused } from './failures.ts';
 import type { Command, Outcome } from './outcome.ts';
 import { readArguments } from './read-arguments.ts';
 
-const commands: readonly Command[] = [check, stack, mount, solve, bearing, identify, fit, draw, explain];
+const commands: readonly Command[] = [
+  check,
+  stack,
+  mount,
+  plan,
+  solve,
+  bearing,
+  identify,
+  fit,
+  draw,
+  explain,
+];
 
 /** Carries out one command line. Nothing is written to the outputs here, nothing thrown on what a user gives. */
 export function commandLine(given: readonly string[], cwd: string, version: string): Outcome {

@@ -22,7 +22,18 @@ test('the finding that the README shows is the one its spec gives, word for word
 });
 
 test('the README names every command and every key of a hub, a seat, what stands beside the stack and a workshop', () => {
-  for (const name of ['check', 'stack', 'mount', 'solve', 'bearing', 'identify', 'fit', 'draw', 'explain']) {
+  for (const name of [
+    'check',
+    'stack',
+    'mount',
+    'solve',
+    'plan',
+    'bearing',
+    'identify',
+    'fit',
+    'draw',
+    'explain',
+  ]) {
     expect(readme).toContain(`| \`hubwright ${name}`);
     expect(hubwright([name, '--help']).exit).toBe(0);
   }

@@ -30,8 +30,12 @@ const rows: Readonly<
   'server/spec': { folders: ['server/engine/base'], packages: ['yaml', 'zod'] },
   'server/assembly': { folders: ['server/engine', 'server/spec'], packages: [] },
   'server/analysis': { folders: ['server/engine', 'server/assembly', 'server/spec'], packages: [] },
-  'server/checks': {
+  'server/service': {
     folders: ['server/engine', 'server/analysis', 'server/assembly', 'server/spec'],
+    packages: [],
+  },
+  'server/checks': {
+    folders: ['server/engine', 'server/analysis', 'server/assembly', 'server/spec', 'server/service'],
     packages: [],
   },
   'server/drawing': { folders: ['server/engine/base', 'server/assembly', 'server/analysis'], packages: [] },
@@ -42,6 +46,7 @@ const rows: Readonly<
       'server/analysis',
       'server/assembly',
       'server/spec',
+      'server/service',
       'server/drawing',
       'server/workspace',
     ],

@@ -1,0 +1,68 @@
+import type { Analysis, VariantAnalysis } from '../analysis/analyze.ts';
+import type { Body } from './body.ts';
+import { type Hubwork, hubworkOf } from './hubwork.ts';
+import { priceOf } from './price.ts';
+import type { Step } from './step.ts';
+import { stepApart, stepTogether } from './steps.ts';
+import { takeApart } from './take-apart.ts';
+
+/** The order of work at one hub. */
+export interface Plan {
+  readonly variant: string | null;
+  /** The pieces in their places, as the order was found with. */
+  readonly bodies: readonly Body[];
+  /** From the whole hub to single parts; as far as it goes where parts lock each other. */
+  readonly apart: readonly Step[];
+  /** From single parts to the whole hub; empty where parts lock each other. */
+  readonly together: readonly Step[];
+  /** Parts that hold each other both ways for good, with nothing else needed to hold them; null where all comes apart. */
+  readonly locked: readonly string[] | null;
+  /** Parts drawn into each other: what is said of them may be wrong. */
+  readonly clashes: readonly (readonly [string, string])[];
+  /** Dimensions nobody wrote that the order rests on. */
+  readonly measure: readonly string[];
+  /** Sentences, one for each thing assumed. */
+  readonly assumed: readonly string[];
+}
+
+/**
+ * The order in which a variant comes apart and goes together, found from its rings alone. It is worked out when
+ * first asked for and kept as long as the variant, so typing never waits for it.
+ */
+export function planOf(variant: VariantAnalysis, analysis: Pick<Analysis, 'workshop' | 'limits'>): Plan {
+  const known = kept.get(variant);
+  if (known) return known;
+  const { workshop, limits } = analysis;
+  const made = makePlan(hubworkOf(variant, { workshop, warmest: limits.value('fitting-temperature') }));
+  kept.set(variant, made);
+  return made;
+}
+
+const kept = new WeakMap<VariantAnalysis, Plan>();
+
+function makePlan(work: Hubwork): Plan {
+  const { variant, bodies, blocking, ties, measure, assumed } = work;
+  const apart = takeApart(bodies, blocking, ties, priceOf('apart', work));
+  const together = takeApart(bodies, blocking, ties, priceOf('together', work));
+  return {
+    variant: variant.name,
+    bodies,
+    apart: apart.moves.map((move) => stepApart(move, work)),
+    together: together.locked ? [] : [...together.moves].reverse().map((move) => stepTogether(move, work)),
+    locked: apart.locked,
+    clashes: blocking.clashes,
+    measure,
+    assumed: [...assumed, ...untold(work)],
+  };
+}
+
+/** Fits that are taken to be tight since a dimension of theirs is not written. */
+function untold({ ties }: Hubwork): readonly string[] {
+  return ties.flatMap((tie) =>
+    tie.kind === 'press' && tie.fit === null
+      ? [
+          `${tie.a} is taken to be tight in the ${tie.b}: bore of its seat or outside of the ${tie.b} is not written with its limits`,
+        ]
+      : [],
+  );
+}

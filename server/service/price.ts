@@ -1,0 +1,50 @@
+import { type Body, spanOf } from './body.ts';
+import type { Hubwork } from './hubwork.ts';
+import type { Reach } from './reach.ts';
+import { leaves, reachIn } from './reach-in.ts';
+import type { Split } from './splits.ts';
+import type { Price } from './take-apart.ts';
+
+/** What it costs to get at a bearing, by how it is reached. */
+const reachPrice: Readonly<Record<Reach['by'], number>> = {
+  'outer-ring': 0,
+  part: 2,
+  drift: 3,
+  extractor: 8,
+  none: 300,
+};
+
+/**
+ * What a hand would rather do: slide what is loose, unscrew, and only then use force; one fit at a time, where it
+ * can be got at, out of the side it came in by. Putting together is priced without the reach, since a ring going
+ * in is always pushed on the face one sees; there the ring that has a stop of its own goes in first.
+ */
+export function priceOf(direction: 'apart' | 'together', work: Hubwork): Price {
+  const { find, seats } = work;
+  return (split, group) => {
+    const presses = split.parted.filter((tie) => tie.kind === 'press');
+    const threads = split.parted.length - presses.length;
+    const parts = split.moving.length + farOf(split, find) / 1000 + (split.side === 'right' ? 0 : 0.01);
+    if (presses.length === 0) return threads === 0 ? parts : 200 * threads + parts;
+    const outer = presses.filter(({ ring }) => ring === 'outer');
+    const against = outer.filter(({ a }) => leaves(a, split) !== (seats.get(a)?.from ?? null)).length;
+    const base = 1000 + 100 * presses.length + 200 * threads + 150 * against + parts;
+    if (direction === 'together') {
+      const stopped = outer.filter(({ a }) => seats.get(a)?.stop !== 'spacer').length;
+      return base + 5 * stopped + 2 * split.moving.length;
+    }
+    const reached = outer.map(({ a }) => {
+      const bearing = find.get(a);
+      return bearing ? reachPrice[reachIn(bearing, split, group, work).by] : 0;
+    });
+    return base + reached.reduce((sum, price) => sum + price, 0);
+  };
+}
+
+/** How far the moving bodies go, at most, until they are clear of all others, mm: the nearer side is the better. */
+function farOf({ moving, side }: Split, find: ReadonlyMap<string, Body>): number {
+  const span = (bodies: readonly Body[]) => spanOf(bodies.flatMap(({ tubes }) => tubes));
+  const own = span(moving.flatMap((address) => find.get(address) ?? []));
+  const all = span([...find.values()]);
+  return side === 'right' ? all.right - own.left : own.right - all.left;
+}
