@@ -85,6 +85,9 @@ function buildsWords(what: string, { builds, shares, shareLoose }: PairStatistic
     `Of ${number} builds of ${what}, once clamped: loaded ${share(shares.loaded)}, more play than ${micrometres(mostPlay)} ${share(shares.playHigh)}, right ${share(shares.yield)}.`,
     `Half of them have ${shares.median < 0 ? `${micrometres(-shares.median)} too little travel or less` : `${micrometres(shares.median)} of play or more`}.`,
     ...(shares.loaded > 0 ? [`Of all builds 99 % carry ${force(shares.load99)} or less.`] : []),
+    ...builds.contributions
+      .slice(0, 1)
+      .map(({ id, share: part }) => `The play strays most by ${id}, ${share(part)}.`),
     ...(shareLoose > 0 ? [`An outer ring is loose in its seat in ${share(shareLoose)}.`] : []),
   ];
   return sentences.join(' ');

@@ -4,6 +4,7 @@ import type { Snapshot } from '../workspace/workspace.ts';
 import { type DiagnosticOptions, diagnosticOf } from './diagnostics.ts';
 import { positionsOf } from './positions.ts';
 import { soundFixes } from './sound-fixes.ts';
+import { spacerActions } from './spacer-actions.ts';
 import { textEdits } from './text-edits.ts';
 
 export interface CodeActionOptions extends DiagnosticOptions {
@@ -17,10 +18,17 @@ export interface CodeActionOptions extends DiagnosticOptions {
   readonly explain: string | null;
 }
 
-/** The fixes of the findings that a range touches, worked out for the text as it is now. */
+/** The fixes of the findings that a range touches and what could be written instead, for the text as it is now. */
 export function codeActions(snapshot: Snapshot, range: Range, options: CodeActionOptions): CodeAction[] {
-  const wanted = options.only?.some((kind) => `${CodeActionKind.QuickFix}.`.startsWith(`${kind}.`)) ?? true;
-  if (!wanted) return [];
+  const wants = (offered: CodeActionKind): boolean =>
+    options.only?.some((kind) => `${offered}.`.startsWith(`${kind}.`)) ?? true;
+  return [
+    ...(wants(CodeActionKind.QuickFix) ? quickFixes(snapshot, range, options) : []),
+    ...(wants(CodeActionKind.RefactorRewrite) ? spacerActions(snapshot, range, options) : []),
+  ];
+}
+
+function quickFixes(snapshot: Snapshot, range: Range, options: CodeActionOptions): CodeAction[] {
   const positions = positionsOf(snapshot.document);
   const [start, end] = [positions.offset(range.start), positions.offset(range.end)];
   const touched = snapshot.findings.findings.filter(({ span }) => span.start <= end && start <= span.end);

@@ -2,9 +2,12 @@ import type { VariantAnalysis } from '../analysis/analyze.ts';
 import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import type { MountedBearing } from '../analysis/mechanics/mounted-bearing.ts';
 import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { spacerOf } from '../analysis/mechanics/spacer-of.ts';
 import { force, micrometres } from '../engine/base/figures.ts';
+import type { WantedShare } from '../engine/play/best-yield.ts';
 import type { SpecPath } from '../spec/place.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
+import { adviceWords, buildsWords } from './builds-words.ts';
 import { escaped } from './markdown.ts';
 import { lossWords, mountedWords, playWords, ringFitWords, shorteningWords } from './mechanics-words.ts';
 import { samePath } from './section-at.ts';
@@ -15,12 +18,17 @@ const mostVariants = 4;
 /** What fits, clamp and play make of the value at a path, as far as it is a part of them; at 20 °C. */
 export function mechanicsWords({ analysis }: Snapshot, path: SpecPath): readonly string[] {
   const said = new Set<string>();
-  for (const variant of analysis.variants.filter((one) => matters(one, path)).slice(0, mostVariants)) {
+  const wanted = {
+    mostPlay: analysis.limits.value('play-clamped'),
+    share: 1 - analysis.limits.value('share-outside'),
+  };
+  const concerned = analysis.variants.filter((one) => matters(one, path)).slice(0, mostVariants);
+  for (const variant of concerned) {
     // As built falls back to the drawing where nothing was measured.
     const mechanics = variant.mechanics('built');
     const words = [
       ...mechanics.bearings.flatMap((bearing) => bearingParagraphs(bearing, variant, path)),
-      ...playParagraphs(mechanics, path),
+      ...playParagraphs(variant, mechanics, path, wanted, variant === concerned[0]),
       ...clampParagraphs(mechanics, path),
     ];
     const fresh = words.filter((text) => !said.has(text));
@@ -79,13 +87,28 @@ function seatBore(assembly: VariantAnalysis['assembly'], address: string): SpecP
   return seat?.seat.values.bore?.path ?? null;
 }
 
-/** The lengths between two bearings set their play. */
-function playParagraphs({ pairs, clamp }: Mechanics, path: SpecPath): readonly string[] {
+/** The lengths between two bearings set their play; the spacer is where something can be done about it. */
+function playParagraphs(
+  variant: VariantAnalysis,
+  { pairs, clamp }: Mechanics,
+  path: SpecPath,
+  wanted: WantedShare,
+  isFirst: boolean,
+): readonly string[] {
   return worked(pairs).flatMap((pair) => {
     const lengths = pair.loop.terms.filter(({ key }) => key !== 'code' && key !== 'size');
     if (!lengths.some((item) => samePath(item.path, path))) return [];
     const name = `**play** of ${escaped(pair.loop.bearings.join(' and '))}`;
-    return [`${name}: ${escaped(playWords(pair, clamp))}`, ...assumptions(pair.assumed)];
+    const spacer = spacerOf(variant, pair);
+    const many = clamp ? buildsWords(pair, wanted) : [];
+    // Advice takes a tenth of a second: one variant is enough to hold the mouse over.
+    const advice =
+      isFirst && clamp && spacer && samePath(spacer.path, path) ? adviceWords(pair, spacer, wanted) : [];
+    return [
+      `${name}: ${escaped(playWords(pair, clamp))}`,
+      ...[many, advice].filter((words) => words.length > 0).map((words) => escaped(words.join('; '))),
+      ...assumptions(pair.assumed),
+    ];
   });
 }
 

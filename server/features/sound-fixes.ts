@@ -31,6 +31,15 @@ function keepsPromise({ document, analysis, findings }: Snapshot, finding: Findi
   return !stillFound(findings, after, finding, fix);
 }
 
+/** Whether a change that no finding asked for leaves the file as sound as it was; a very long one is believed. */
+export function bringsNothingNew({ document, analysis, findings }: Snapshot, fix: Fix): boolean {
+  const text = carriedOut(document.text, fix);
+  if (text === null || workedOut < text.length) return text !== null;
+  const after = runChecks(analyze(readSpec(text, document.kind), analysis.surroundings), checks);
+  const before = findings.findings.map(({ code }) => code);
+  return after.findings.every(({ code }) => before.includes(code));
+}
+
 /** The text with the changes made, nothing typed into their stops; null where they overlap. */
 function carriedOut(text: string, { changes, snippet }: Fix): string | null {
   const sorted = changes.toSorted((a, b) => a.span.start - b.span.start);

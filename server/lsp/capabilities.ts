@@ -8,7 +8,7 @@ export function capabilities({ workspaceFolders }: Settings): ServerCapabilities
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
     hoverProvider: true,
     completionProvider: { triggerCharacters: [' ', '-', '.', '{', '#'] },
-    codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
+    codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite] },
     documentSymbolProvider: true,
     documentLinkProvider: {},
     inlayHintProvider: true,

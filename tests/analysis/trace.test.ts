@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { trace, tracedAddresses } from '../../server/analysis/trace/trace.ts';
 import { asWritten } from '../support/analyze-text.ts';
@@ -96,4 +98,35 @@ test('an empty stack has no numbers to explain', () => {
   const empty = asWritten('hub: Sanderling\nposition: front\nwidth: 100\nstack: []\n');
   expect(tracedAddresses(empty)).toEqual([]);
   expect(trace(empty, 'width', 'drawn')).toBeNull();
+});
+
+test('the builds of a pair lead from the straying of its dimensions to the shares', () => {
+  // A tolerance is ±3σ: the spacer ±0.01 and the shoulders ±0.02.
+  expect(step('builds.shell', /^σ of δ/)?.value).toBeCloseTo(Math.hypot(0.01, 0.02) / 3, 12);
+  // Clearance 3 to 18 µm over 6σ (ISO 5753-1, group N, bores over 10 to 18 mm).
+  const own = fed(
+    'builds.shell',
+    /clearance of bearing\.left and/,
+    'σ of internal clearance of bearing.left',
+  );
+  expect(own).toBeCloseTo(0.015 / 6, 12);
+  const right = step('builds.shell', /^share of builds right/);
+  const [loaded, high] = right?.inputs.map(({ value }) => value) ?? [];
+  expect(right?.value).toBeCloseTo(1 - (loaded ?? 0) - (high ?? 0), 12);
+  const wider = trace(variant, 'builds.shell', 'drawn', 0.2)?.find(({ name }) => /too much/.test(name));
+  expect(wider?.value).toBe(0);
+  expect(trace(asWritten(sanderling()), 'builds.shell', 'drawn')).toBeNull();
+});
+
+test('a seat leads on to its recess, and a gap has a chain of its own', () => {
+  // 5.1 deep, a ring 5 wide and on average 0.06 short of it (ISO 492, class Normal).
+  expect(step('shell.left', /^recess/)?.value).toBeCloseTo(5.1 - 4.94, 9);
+  const plover = asWritten(
+    readFileSync(join(import.meta.dirname, '../../client/samples/plover-rear.hub.yaml'), 'utf8'),
+  );
+  expect(tracedAddresses(plover)).toContain('gap.shell.freehub');
+  const [gap] = trace(plover, 'gap.shell.freehub', 'drawn') ?? [];
+  // Two rings 7 wide less 0.06, the spacer of 1.2 between them, less the depths of the two seats they stand in.
+  expect(gap?.value).toBeCloseTo(2 * 6.94 + 1.2 - 7.1 - 7.3, 9);
+  expect(gap?.inputs.map(({ name }) => name.slice(0, 1))).toEqual(['+', '+', '+', '−', '−']);
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { hover } from '../../server/features/hover.ts';
+import { sanderling } from '../support/sanderling.ts';
 import { hubWith, specAtCursor } from '../support/spec-at-cursor.ts';
 
 function hoverAt(marked: string): string {
@@ -78,4 +79,18 @@ test('a variant is named where it differs from the hub as written', () => {
     `${hub(['code: 6803-2RS', 'code: 68$003-2RS'])}variants:\n  loose:\n    change:\n      bearing.right: { code: 6803-2RS C3 }\n`,
   );
   expect(text.match(/\*\*mounted clearance\*\*/g)).toHaveLength(1);
+});
+
+test('the spacer says what becomes of many builds, what to write and how wide the tolerances may be', () => {
+  const text = hoverAt(sanderling({ clamp: '5 kN', code: '6803-2RS C3', spacer: '62.0$06 ±0.02' })) ?? '';
+  expect(text).toMatch(/9\d % of builds right: \d(\.\d)? % loaded/);
+  expect(text).toMatch(/play strays most by spacer\.centre \d\d %, shell\.between-shoulders \d\d %/);
+  expect(text).toMatch(/were both bearings alike, as two of one batch may be, \d\d % right/);
+  expect(text).toMatch(
+    /best is 62\.07: 97 % right; for 99\.73 % right the tolerances may be spacer\.centre ±0\.01/,
+  );
+  const shoulders = sanderling({ clamp: '5 kN' }).replace('62.05 ±', '62.$005 ±');
+  expect(hoverAt(shoulders)).toContain('of builds right');
+  expect(hoverAt(shoulders)).not.toContain('best is');
+  expect(hoverAt(sanderling().replace('62.06', '62.$006'))).not.toContain('of builds right');
 });

@@ -41,7 +41,7 @@ export function testConversation(openLine: () => Line): void {
       hoverProvider: true,
       documentSymbolProvider: true,
       inlayHintProvider: true,
-      codeActionProvider: { codeActionKinds: ['quickfix'] },
+      codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite'] },
     });
   });
 

@@ -36,15 +36,15 @@ export function betterLengths(analysis: Analysis): readonly BetterLength[] {
   const gain = analysis.limits.value('yield-gain');
   return spacerUses(analysis).flatMap((uses) => {
     // A quick look may be a hundredth or two off.
-    const quick = compare(uses, wanted, QUICK);
+    const quick = compareLengths(uses, wanted, QUICK);
     if (quick.better.yield - quick.now.yield < gain - 0.015) return [];
-    const found = compare(uses, wanted, PLAN);
+    const found = compareLengths(uses, wanted, PLAN);
     return found.better.yield - found.now.yield < gain ? [] : [found];
   });
 }
 
 /** The length that serves the worst-served variant best, against the length as it stands. */
-function compare(
+export function compareLengths(
   uses: readonly [SpacerUse, ...SpacerUse[]],
   wanted: WantedShare,
   plan: BuildPlan,

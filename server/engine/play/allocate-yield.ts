@@ -40,11 +40,12 @@ export interface AllocatedYield {
 
 /** Builds that judge a proposal have a seed of their own: a choice always looks best over the builds it was made with. */
 const JUDGE = { ...PLAN, seed: 2 };
+const SEARCH = { ...PLAN, builds: 4000 };
 /** A dimension that brings less of the variance than this does not matter to the play and is left alone. */
 const LEAST_SHARE = 0.01;
 /** No tolerance is proposed more than this many times as wide as it stands. */
 const WIDEST = 4;
-const ROUNDS = 10;
+const ROUNDS = 9;
 /** What tolerances are made closer by while other builds do not confirm them. */
 const CLOSER = 0.97;
 const STEP = 0.001;
@@ -58,6 +59,7 @@ export function allocateYield(
   pair: VaryingPair,
   isFree: (id: string) => boolean,
   wanted: WantedShare,
+  methods: readonly YieldAllocation['method'][] = ['proportional', 'equal'],
 ): AllocatedYield {
   const { contributions, playClamped } = buildPairs(pair);
   const shareOf = (id: string): number => contributions.find((item) => item.id === id)?.share ?? 0;
@@ -77,11 +79,12 @@ export function allocateYield(
   const effect = ({ id, sigma }: VaryingPart): number =>
     spread * (lengths.has(id) ? ofAll : Math.sqrt(shareOf(id)) / sigma);
   const largest = Math.max(...free.map((part) => part.sigma * effect(part)));
-  const ways: readonly [YieldAllocation['method'], (part: VaryingPart) => number][] = [
-    ['proportional', ({ sigma }) => sigma],
-    ['equal', (part) => largest / effect(part)],
-  ];
-  const proposals = ways.flatMap(([method, sigmaOf]): readonly YieldAllocation[] => {
+  const sigmaBy: Record<YieldAllocation['method'], (part: VaryingPart) => number> = {
+    proportional: ({ sigma }) => sigma,
+    equal: (part) => largest / effect(part),
+  };
+  const proposals = methods.flatMap((method): readonly YieldAllocation[] => {
+    const sigmaOf = sigmaBy[method];
     // A fit has its tolerance for reasons of its own: it may become closer here, never wider.
     const made = (part: VaryingPart, factor: number): number => {
       const sigma = factor * sigmaOf(part);
@@ -112,7 +115,8 @@ function withSigmas(
 
 /** The widest tolerances with which some length still gives the wanted share, over the builds of both seeds. */
 function widest(allotted: (factor: number) => VaryingPair, wanted: WantedShare) {
-  const reaches = (factor: number): boolean => bestYield(allotted(factor), wanted).range !== null;
+  // Few builds find about where it is, all of them confirm.
+  const reaches = (factor: number): boolean => bestYield(allotted(factor), wanted, SEARCH).range !== null;
   let [known, failed] = [0, WIDEST];
   if (reaches(WIDEST)) known = WIDEST;
   for (let round = 0; round < ROUNDS && known < WIDEST; round++) {

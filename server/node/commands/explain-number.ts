@@ -35,7 +35,8 @@ export function explainNumber(
   if (address === undefined)
     return misused(`explain ${path} wants an address; ${list}`, json, { file: path, steps: [] });
   const how = options.has('measured') ? 'built' : 'drawn';
-  const steps = trace(variant, address, how);
+  const mostPlay = read.snapshot.analysis.limits.value('play-clamped');
+  const steps = trace(variant, address, how, mostPlay);
   if (!steps) {
     const near = nearestOf(address, addresses);
     const message = `no number is worked out for ${address}${near === null ? `; ${list}` : `; nearest is ${near}`}`;
