@@ -90,7 +90,11 @@ function widthWords({ width }: VariantAnalysis): readonly string[] {
 
 function pairWords({ pairs, mechanics }: VariantAnalysis): readonly string[] {
   const felt = mechanics('built');
-  return pairs.flatMap(({ loop, drawn }, index) => {
+  const together = felt.lines.map(
+    ({ bearings, housing, playUnclamped }) =>
+      `All ${bearings.length} bearings of the ${housing} together: ${playUnclamped < 0 ? `no play, ${micrometres(-playUnclamped)} missing` : `play ${micrometres(playUnclamped)}`} before clamping.`,
+  );
+  const each = pairs.flatMap(({ loop, drawn }, index) => {
     const [left, right] = loop.bearings;
     if (loop.located === 'spacer') return [`${left} and ${right} are held apart by the spacer alone.`];
     if (!drawn) return [];
@@ -104,4 +108,5 @@ function pairWords({ pairs, mechanics }: VariantAnalysis): readonly string[] {
       `${left} and ${right}: ${what}, δ ${micrometres(drawn.nominal)} nominal, ${micrometres(drawn.mean)} on average${play}.`,
     ];
   });
+  return [...each, ...together];
 }

@@ -9,7 +9,14 @@ import type { SpecPath } from '../spec/place.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
 import { adviceWords, buildsWords } from './builds-words.ts';
 import { escaped } from './markdown.ts';
-import { lossWords, mountedWords, playWords, ringFitWords, shorteningWords } from './mechanics-words.ts';
+import {
+  lineWords,
+  lossWords,
+  mountedWords,
+  playWords,
+  ringFitWords,
+  shorteningWords,
+} from './mechanics-words.ts';
 import { samePath } from './section-at.ts';
 
 /** Variants looked at for one value: more would not be read, and each takes a millisecond. */
@@ -90,7 +97,7 @@ function seatBore(assembly: VariantAnalysis['assembly'], address: string): SpecP
 /** The lengths between two bearings set their play; the spacer is where something can be done about it. */
 function playParagraphs(
   variant: VariantAnalysis,
-  { pairs, clamp }: Mechanics,
+  { pairs, clamp, lines }: Mechanics,
   path: SpecPath,
   wanted: WantedShare,
   isFirst: boolean,
@@ -99,6 +106,8 @@ function playParagraphs(
     const lengths = pair.loop.terms.filter(({ key }) => key !== 'code' && key !== 'size');
     if (!lengths.some((item) => samePath(item.path, path))) return [];
     const name = `**play** of ${escaped(pair.loop.bearings.join(' and '))}`;
+    const line = lines.find(({ housing }) => housing === pair.loop.housing);
+    const together = line ? [escaped(lineWords(line, clamp))] : [];
     const spacer = spacerOf(variant, pair);
     const many = clamp ? buildsWords(pair, wanted) : [];
     // Advice takes a tenth of a second: one variant is enough to hold the mouse over.
@@ -106,6 +115,7 @@ function playParagraphs(
       isFirst && clamp && spacer && samePath(spacer.path, path) ? adviceWords(pair, spacer, wanted) : [];
     return [
       `${name}: ${escaped(playWords(pair, clamp))}`,
+      ...together,
       ...[many, advice].filter((words) => words.length > 0).map((words) => escaped(words.join('; '))),
       ...assumptions(pair.assumed),
     ];

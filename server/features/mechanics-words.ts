@@ -1,5 +1,6 @@
 import { anglesInBrief } from '../analysis/mechanics/angular-contact.ts';
 import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
+import type { LineMechanics } from '../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
 import { isClosed, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
 import { force, micrometres, stress } from '../engine/base/figures.ts';
@@ -55,6 +56,26 @@ function benchWords({ result: { playUnclamped } }: PairMechanics): string {
   if (!Number.isFinite(playUnclamped)) return 'on the bench nothing closes the pair';
   if (playUnclamped < 0) return `on the bench no play, ${micrometres(-playUnclamped)} too tight`;
   return `on the bench ${micrometres(playUnclamped)} of play`;
+}
+
+/** More than two bearings of one housing together. */
+export function lineWords(line: LineMechanics, clamp: Clamp | null): string {
+  const { bearings, playUnclamped, playClampedSigned } = line;
+  const what = `all ${bearings.length} bearings of the ${line.housing} together`;
+  const before = Number.isFinite(playUnclamped) ? sayPlay(playUnclamped) : 'nothing closes them';
+  if (!clamp) return `${what}: on the bench ${before}`;
+  const loads = bearings
+    .filter(({ force: load, slid }) => load !== 0 || slid)
+    .map(
+      ({ address, force: load, slid }) =>
+        `${force(Math.abs(load))} on ${address}${slid ? ', its outer ring pushed along' : ''}`,
+    );
+  const after = 0 < loads.length ? `no play: ${loads.join(', ')}` : sayPlay(playClampedSigned);
+  return `${what}: on the bench ${before}; clamped ${after}`;
+}
+
+function sayPlay(play: number): string {
+  return play < 0 ? `no play, ${micrometres(-play)} too tight` : `${micrometres(play)} of play`;
 }
 
 /** How much the clamp shortens what stands between the inner rings of a pair. */

@@ -2,6 +2,7 @@ import type { VariantAnalysis } from '../analysis/analyze.ts';
 import type { ResolvedLimits } from '../analysis/limits.ts';
 import { anglesInBrief } from '../analysis/mechanics/angular-contact.ts';
 import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
+import type { LineMechanics } from '../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
 import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
 import { force, micrometres, stress } from '../engine/base/figures.ts';
@@ -23,20 +24,66 @@ export interface MechanicsRow {
 
 /** Play and load of each pair of a variant; a pair that could not be worked out says what it lacks. */
 export function playTable(variant: VariantAnalysis, limits: ResolvedLimits): MechanicsTable {
-  const { pairs, clamp } = variant.mechanics('built');
+  const { pairs, clamp, lines } = variant.mechanics('built');
   const mostPlay = limits.value('play-clamped');
   return {
     titles: ['Pair', 'Verdict', 'Play on the bench', 'Clamped', 'Clamp shortens', 'Load', 'Contact stress'],
-    rows: pairs.map((pair, index): MechanicsRow => {
-      const loop = variant.pairs[index]?.loop;
-      const path = loop?.inner.find(({ key }) => key === 'length')?.path ?? loop?.terms[0]?.path ?? [];
-      const name = loop?.bearings.join(' to ') ?? '';
-      if (!isWorked(pair))
-        return { cells: [name, `needs ${pair.missing}`, '', '', '', '', ''], gravity: null, path };
-      const { said, gravity } = playVerdict(pair, clamp, mostPlay);
-      return { cells: [name, said, ...playCells(pair, clamp)], gravity, path };
-    }),
+    rows: [
+      ...pairs.map((pair, index): MechanicsRow => {
+        const loop = variant.pairs[index]?.loop;
+        const path = loop?.inner.find(({ key }) => key === 'length')?.path ?? loop?.terms[0]?.path ?? [];
+        const name = loop?.bearings.join(' to ') ?? '';
+        if (!isWorked(pair))
+          return { cells: [name, `needs ${pair.missing}`, '', '', '', '', ''], gravity: null, path };
+        const { said, gravity } = playVerdict(pair, clamp, mostPlay);
+        return { cells: [name, said, ...playCells(pair, clamp)], gravity, path };
+      }),
+      ...lines.map((line) => lineRow(variant, line, clamp)),
+    ],
   };
+}
+
+/** All bearings of a housing with more than two. */
+function lineRow(variant: VariantAnalysis, line: LineMechanics, clamp: Clamp | null): MechanicsRow {
+  const { bearings, housing, playUnclamped, playClampedSigned, stops } = line;
+  const path =
+    [variant.assembly.shell, variant.assembly.freehub].find((filled) => filled?.housing.name === housing)
+      ?.housing.path ?? [];
+  const name = `all ${bearings.length} of the ${housing}`;
+  const bench = sayLinePlay(playUnclamped);
+  if (!clamp)
+    return {
+      cells: [name, 'no clamp is written to reckon with', bench, '', '', '', ''],
+      gravity: null,
+      path,
+    };
+  const load = Math.max(...bearings.map(({ force: one }) => Math.abs(one)));
+  const isOpen = !Number.isFinite(playClampedSigned);
+  const tight = playClampedSigned < 0;
+  const said = isOpen
+    ? 'nothing closes the line'
+    : tight
+      ? `tightest between ${stops.left} and ${stops.right}`
+      : 'the balls run free';
+  const most = Math.max(...bearings.map(({ contactStress }) => contactStress));
+  return {
+    cells: [
+      name,
+      said,
+      bench,
+      sayLinePlay(playClampedSigned),
+      '',
+      load > 0 ? force(load) : 'none',
+      load > 0 ? stress(most) : '',
+    ],
+    gravity: isOpen ? 'error' : tight ? 'warning' : null,
+    path,
+  };
+}
+
+function sayLinePlay(play: number): string {
+  if (!Number.isFinite(play)) return 'nothing closes it';
+  return play < 0 ? 'none' : micrometres(play);
 }
 
 function playVerdict(

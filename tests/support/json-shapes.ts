@@ -89,6 +89,21 @@ const bearings = z
     }),
   )
   .length(2);
+const line = {
+  housing: z.enum(['shell', 'freehub']),
+  playUnclamped: known,
+  playClamped: z.number().min(0).nullable(),
+  bearings: z
+    .array(
+      addressed.extend({
+        force: known,
+        contactStress: z.number().min(0).nullable(),
+        outerRingSlides: z.boolean().nullable(),
+      }),
+    )
+    .min(3),
+  spacerLoads: z.array(z.number().min(0)).nullable(),
+};
 const gap = { ...figures, shareOutside: share.nullable() };
 
 /** `stack` */
@@ -108,6 +123,7 @@ export const stackShape = z.strictObject({
           measured: z.strictObject({ ...distances, ...play, bearings }).optional(),
         }),
       ),
+      lines: z.array(z.strictObject({ ...line, measured: z.strictObject(line).optional() })),
       gaps: z.array(
         z.strictObject({
           between: z.tuple([z.string(), z.string()]),
@@ -278,6 +294,7 @@ const mounting = {
       assumptions: z.array(z.string()),
     }),
   ),
+  lines: z.array(z.strictObject(line)),
   unchecked: z.array(z.strictObject({ what: z.string(), missing: z.string() })),
   service: z.array(
     z.strictObject({

@@ -4,9 +4,10 @@ import type { Workshop } from '../../spec/workshop-model.ts';
 import type { VariantAnalysis } from '../analyze.ts';
 import { type Clamp, clampOf } from './clamp-of.ts';
 import { bench, type Conditions } from './conditions.ts';
+import { inLine, type LineMechanics, lineMechanics } from './line-mechanics.ts';
 import { materialOf } from './material-of.ts';
 import { type MountedBearing, mountBearing } from './mounted-bearing.ts';
-import { type PairMechanics, type PairUnchecked, pairMechanics } from './pair-mechanics.ts';
+import { isWorked, type PairMechanics, type PairUnchecked, pairMechanics } from './pair-mechanics.ts';
 
 /** What press fits, the clamp and temperature do to the bearings of one variant, at the means. */
 export interface Mechanics {
@@ -14,6 +15,8 @@ export interface Mechanics {
   readonly bearings: readonly MountedBearing[];
   /** In the order of the variant's pairs. */
   readonly pairs: readonly (PairMechanics | PairUnchecked)[];
+  /** Housings with more than two bearings; the loads of their pairs are those of the whole line. */
+  readonly lines: readonly LineMechanics[];
 }
 
 /** What mechanics reads of a variant. */
@@ -31,7 +34,7 @@ export function mechanicsOf(
   const bearings = assembly.bearings.flatMap(
     (stack) => mount(stack, variant, workshop, how, conditions) ?? [],
   );
-  const pairs = variant.pairs.map((pair) =>
+  const alone = variant.pairs.map((pair) =>
     pairMechanics(
       assembly,
       pair.loop,
@@ -42,7 +45,17 @@ export function mechanicsOf(
       conditions.temperature,
     ),
   );
-  return { clamp, bearings, pairs };
+  const worked = alone.filter(isWorked);
+  const lines = [assembly.shell, assembly.freehub].flatMap((housing) =>
+    housing ? (lineMechanics(assembly, housing, worked) ?? []) : [],
+  );
+  const pairs = alone.map((pair) => {
+    const line = isWorked(pair) && lines.find(({ housing }) => housing === pair.loop.housing);
+    if (!line || !isWorked(pair)) return pair;
+    const alone = `shares of many builds count ${pair.loop.bearings.join(' and ')} alone, loads the whole line of ${line.bearings.length}`;
+    return { ...pair, result: inLine(pair, line), assumed: [...pair.assumed, alone] };
+  });
+  return { clamp, bearings, pairs, lines };
 }
 
 function mount(

@@ -1,7 +1,8 @@
 import { axialHalfRange } from '../../engine/contact/axial-load.ts';
 import { area } from '../../engine/play/clamp-compression.ts';
 import type { Clamp } from '../mechanics/clamp-of.ts';
-import type { PairMechanics, Squeezed } from '../mechanics/pair-mechanics.ts';
+import type { PairMechanics } from '../mechanics/pair-mechanics.ts';
+import type { Squeezed } from '../mechanics/squeezed-between.ts';
 import { input, step, type TracedValue, type TraceStep } from './trace-step.ts';
 
 /** From δ and the axial clearances to play and load, as the clamp leaves them; all at the means. */

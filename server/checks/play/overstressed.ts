@@ -1,5 +1,6 @@
 import type { Analysis } from '../../analysis/analyze.ts';
-import type { PairMechanics, Squeezed } from '../../analysis/mechanics/pair-mechanics.ts';
+import type { PairMechanics } from '../../analysis/mechanics/pair-mechanics.ts';
+import type { Squeezed } from '../../analysis/mechanics/squeezed-between.ts';
 import { area } from '../../engine/play/clamp-compression.ts';
 
 /** A sleeve that the clamp squeezes harder than it should be. */

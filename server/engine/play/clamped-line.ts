@@ -8,6 +8,9 @@ export interface LineBearing {
   readonly carries: 'both' | 'right' | 'left';
   /** Offset between the groove centres with flush faces, mm, in the way carried; 0 for deep groove. */
   readonly flush: number;
+  /** Force at which its outer ring slides when pushed to the right and to the left, N; held for good where nothing is given. */
+  readonly holdRight?: number;
+  readonly holdLeft?: number;
 }
 
 /** What lies between two neighbours of the line. */
@@ -35,14 +38,17 @@ export interface ClampedLine {
   readonly forces: readonly number[];
   /** Force in each spacer, N; 0 where the rings do not reach it. */
   readonly spacers: readonly number[];
+  /** Whether the outer ring of each bearing slides, so that what holds it sets the force. */
+  readonly slid: readonly boolean[];
 }
 
 /**
- * Equilibrium of any number of bearings, outer rings held both ways. From the left each bearing's force adds to a
+ * Equilibrium of any number of bearings. An outer ring that is held by a grip slides where the balls would push it
+ * harder: its bearing then carries just that. From the left each bearing's force adds to a
  * sum s; the spacer behind carries F − s, the housing −s, so the next offset follows from this one. The sum at the
  * right end grows with the first offset and has to be zero. A spacer that s = F leaves without force opens: the line
  * is then solved in two parts. Where there is play, one of the many places of the housing is returned, all with
- * zero forces. Grips are not in it: compare `forces` with what holds each outer ring.
+ * zero forces.
  */
 export function clampedLine(input: ClampedLineInput): ClampedLine {
   const n = input.bearings.length;
@@ -66,7 +72,11 @@ export function clampedLine(input: ClampedLineInput): ClampedLine {
     const left = input.clampForce - sum;
     return left > 1e-9 * input.clampForce ? left : 0;
   });
-  return { offsets, forces, spacers };
+  const slid = input.bearings.map((bearing, i) => {
+    const pushed = Math.abs(ballForce(bearing, offsets[i] ?? 0));
+    return Math.abs(forces[i] ?? 0) + 1e-6 * Math.max(1, pushed) < pushed;
+  });
+  return { offsets, forces, spacers, slid };
 }
 
 /** Farther than any bearing can be pushed, mm. */
@@ -133,7 +143,13 @@ function nextOffset({ gaps, clampForce }: ClampedLineInput, i: number, offset: n
   return offset + mismatch - (clampForce - sum) * spacerCompliance + housingCompliance * sum;
 }
 
-function forceOf({ bearing, carries, flush }: LineBearing, offset: number): number {
+/** What the balls push with, no more than holds the outer ring. */
+function forceOf(bearing: LineBearing, offset: number): number {
+  const { holdRight = Number.POSITIVE_INFINITY, holdLeft = Number.POSITIVE_INFINITY } = bearing;
+  return Math.max(-holdLeft, Math.min(holdRight, ballForce(bearing, offset)));
+}
+
+function ballForce({ bearing, carries, flush }: LineBearing, offset: number): number {
   const spring = axialSpring(bearing);
   const right = carries === 'left' ? 0 : springForce(spring, flush + offset);
   return carries === 'right' ? right : right - springForce(spring, flush - offset);

@@ -136,7 +136,8 @@ function whichSlid(left: number, right: number): ClampedPair['slid'] {
   return left < right ? 'left' : 'right';
 }
 
-function loadedBearing({ bearing }: PairSide, force: number): LoadedBearing {
+/** A bearing under an axial force, N. */
+export function loadedBearing({ bearing }: Pick<PairSide, 'bearing'>, force: number): LoadedBearing {
   const offset = force > 0 ? offsetOfSpring(axialSpring(bearing), force) : 0;
   const state = axialState(bearing, offset);
   return {

@@ -3,6 +3,7 @@ import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
 import type { Conditions } from '../../analysis/mechanics/conditions.ts';
+import type { LineMechanics } from '../../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
 import { isClosed, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
@@ -50,6 +51,8 @@ export interface MountAnswer {
   readonly clamp: Clamp | null;
   readonly bearings: readonly BearingMount[];
   readonly pairs: readonly BuiltPair[];
+  /** Housings with more than two bearings. */
+  readonly lines: readonly LineMechanics[];
   readonly unworked: readonly { readonly bearings: readonly [string, string]; readonly missing: string }[];
   readonly service: readonly ServiceMount[];
   readonly assumed: readonly string[];
@@ -98,6 +101,7 @@ export function mountAnswer(
     clamp: mechanics.clamp,
     bearings,
     pairs,
+    lines: mechanics.lines,
     unworked,
     service,
     assumed: [...new Set(assumed)],

@@ -1,16 +1,19 @@
+import { lineJson } from '../stack/line-json.ts';
 import { anglesJson, buildsJson } from '../stack/mechanics-json.ts';
 import type { FitMount, Range } from './fit-mount.ts';
 import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
 
 /** What `mount --json` prints for one variant: mm, N, MPa, °C; µm where the key says so. */
 export function mountJson(answer: MountAnswer) {
-  const { variant, temperature, clamp, bearings, pairs, unworked, service, assumed, cautions } = answer;
+  const { variant, temperature, clamp, bearings, pairs, lines } = answer;
+  const { unworked, service, assumed, cautions } = answer;
   return {
     name: variant,
     temperature,
     clampForce: clamp?.force ?? null,
     bearings: bearings.map(bearingJson),
     pairs: pairs.map(pairJson),
+    lines: lines.map((line) => lineJson(line, clamp !== null)),
     unchecked: unworked.map(({ bearings: of, missing }) => ({
       what: `play of ${of.join(' and ')}`,
       missing,

@@ -3,6 +3,7 @@ import { force, length, micrometres, millimetres, share, signed, stress } from '
 import { buildLines } from '../stack/play-text.ts';
 import { textTable } from '../text-table.ts';
 import type { FitMount, Range } from './fit-mount.ts';
+import { lineLines } from './line-text.ts';
 import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
 import { type PairMount, rimRadius } from './pair-mount.ts';
 
@@ -15,7 +16,8 @@ const conventions = [
 
 /** The mounting of one variant for people. */
 export function mountText(file: string, hub: string, answer: MountAnswer): string {
-  const { variant, how, temperature, clamp, bearings, pairs, unworked, service, assumed, cautions } = answer;
+  const { variant, how, temperature, clamp, bearings, pairs, lines } = answer;
+  const { unworked, service, assumed, cautions } = answer;
   const name = variant === null ? hub : `${hub}, variant ${variant}`;
   const under = clamp ? `clamp ${force(clamp.force)}` : 'no clamp written';
   const title = `${name} — ${file}${how === 'built' ? ', as measured' : ''}, at ${degrees(temperature)}, ${under}`;
@@ -24,6 +26,7 @@ export function mountText(file: string, hub: string, answer: MountAnswer): strin
     ...(bearings.length > 0 ? [] : ['', '  No bearing with a known size stands in this hub.']),
     ...bearings.flatMap((bearing) => ['', ...bearingLines(bearing)]),
     ...pairs.flatMap((pair) => ['', ...pairLines(pair)]),
+    ...lines.flatMap((line) => ['', ...lineLines(line, clamp !== null)]),
     ...(service.length === 0 ? [] : ['', ...serviceLines(answer)]),
     ...list(
       'Not worked out',

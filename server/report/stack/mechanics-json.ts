@@ -56,6 +56,7 @@ export function bearingsJson(loop: PairLoop, mechanics: Mechanics) {
     const bearing = mechanics.bearings.find((item) => item.address === address);
     const loaded = result ? (side === 0 ? result.left : result.right) : null;
     const seat = bearing?.outerFit ?? null;
+    const ofLine = mechanics.lines.flatMap((line) => line.bearings).find((one) => one.address === address);
     return {
       address,
       interferenceUm: spreadUm(seat?.interference ?? null),
@@ -64,7 +65,7 @@ export function bearingsJson(loop: PairLoop, mechanics: Mechanics) {
       mountedClearanceUm: bearing?.contactAngle ? null : spreadUm(bearing?.mounted ?? null),
       ...(bearing?.contactAngle ? { contactAngle: anglesJson(bearing.contactAngle) } : {}),
       axialClearanceUm: bearing?.axial === null || bearing === undefined ? null : bearing.axial * 1000,
-      ballLoad: result ? result.ballLoad : null,
+      ballLoad: result ? (ofLine ? Math.abs(ofLine.force) : result.ballLoad) : null,
       contactStress: loaded ? loaded.contactStress : null,
     };
   });

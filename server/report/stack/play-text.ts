@@ -3,6 +3,7 @@ import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import { isClosed, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import { force, micrometres, share } from '../../engine/base/figures.ts';
+import { lineLines } from '../mount/line-text.ts';
 import { textTable } from '../text-table.ts';
 
 /** Play and load of the pairs of a variant, one row each; what was assumed stands in `mount`. Empty without pairs. */
@@ -20,6 +21,10 @@ export function playLines(variant: VariantAnalysis, limits: ResolvedLimits): rea
     ...found.flatMap(({ builds, cells: [what = ''] }) =>
       builds ? buildLines(builds).map((text) => `  ${what}: ${text}`) : [],
     ),
+    ...hows.flatMap((how) => {
+      const { lines, clamp } = variant.mechanics(how);
+      return lines.flatMap((line) => ['', ...lineLines(line, clamp !== null)]);
+    }),
   ];
 }
 

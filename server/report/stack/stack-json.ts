@@ -4,6 +4,7 @@ import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { shareOutsideOneBatch } from '../../analysis/one-batch.ts';
 import type { GapLoop, Loop, LoopTerm, PairLoop, SeatLoop, Wanted, WidthLoop } from '../../assembly/loop.ts';
 import { asBuilt } from '../../assembly/settle.ts';
+import { lineJson } from './line-json.ts';
 import { bearingsJson, pairMechanicsJson } from './mechanics-json.ts';
 
 /** What `stack --json` prints: a stable shape, documented in the README. The hub as written comes first. */
@@ -17,11 +18,25 @@ function variantJson(variant: VariantAnalysis, mostPlay: number) {
     name: variant.name,
     width: widthJson(variant.width),
     pairs: variant.pairs.map((pair, index) => pairJson(pair, index, variant, mostPlay)),
+    lines: linesJson(variant),
     gaps: variant.gaps.map(gapJson),
     seats: variant.seats.map(seatJson),
     unchecked: variant.unchecked.map(({ what, missing }) => ({ what, missing })),
     assumed: assumptions(variant),
   };
+}
+
+function linesJson(variant: VariantAnalysis) {
+  const measured = variant.pairs.some(({ built }) => built !== null);
+  const { lines, clamp } = variant.mechanics('drawn');
+  const built = variant.mechanics('built').lines;
+  return lines.map((line, index) => {
+    const now = measured ? built[index] : undefined;
+    return {
+      ...lineJson(line, clamp !== null),
+      ...(now ? { measured: lineJson(now, clamp !== null) } : {}),
+    };
+  });
 }
 
 function widthJson({ loop, drawn, built }: LoopAnalysis<WidthLoop>) {
