@@ -69,10 +69,10 @@ function lineOf(mechanics: Mechanics): LineMechanics {
 const forcesOf = (line: LineMechanics): readonly number[] => line.bearings.map(({ force }) => force);
 
 /** Least of a convex function of one number. */
-function least(f: (x: number) => number, lo: number, hi: number): { at: number; value: number } {
+function least(f: (x: number) => number, lo: number, hi: number, steps = 55): { at: number; value: number } {
   const golden = (Math.sqrt(5) - 1) / 2;
   let [from, to] = [lo, hi];
-  for (let step = 0; step < 70; step++) {
+  for (let step = 0; step < steps; step++) {
     const [p, q] = [to - golden * (to - from), from + golden * (to - from)];
     if (f(p) < f(q)) to = q;
     else from = p;
@@ -95,10 +95,18 @@ test('a line of three settles at the least energy of balls, spacers and clamp', 
     const give = [a / (68_900 * area), b / (68_900 * area)] as const;
     const mismatch = [a - 55, b + 4.94 - 25] as const;
     const F = 5000;
-    const balls = [one?.input.left, one?.input.right, other?.input.right].map((side) => (offset: number) => {
+    const sides = [one?.input.left, one?.input.right, other?.input.right];
+    // The left ring can slide to the left, the other two to the right, each against its grip.
+    const balls = sides.map((side, i) => {
       const { reach = 0, centres = 0, stiffness = 0, geometry } = side?.bearing ?? {};
-      const squeezed = Math.max(0, Math.hypot(offset, centres) - reach);
-      return 0.4 * stiffness * (geometry?.count ?? 0) * squeezed ** 2.5;
+      const pressed = (offset: number): number =>
+        0.4 * stiffness * (geometry?.count ?? 0) * Math.max(0, Math.hypot(offset, centres) - reach) ** 2.5;
+      const grip = mechanics.bearings[i]?.grip ?? 0;
+      const way = i === 0 ? -1 : 1;
+      return (offset: number) =>
+        0 < way * offset
+          ? least((slid) => pressed(offset - way * slid) + grip * slid, 0, 0.4, 40).value
+          : pressed(offset);
     });
     const spacer = (i: 0 | 1, apart: number): number => Math.max(0, mismatch[i] - apart) ** 2 / (2 * give[i]);
     const left = (x1: number) =>
