@@ -109,10 +109,14 @@ function playParagraphs(
     const line = lines.find(({ housing }) => housing === pair.loop.housing);
     const together = line ? [escaped(lineWords(line, clamp))] : [];
     const spacer = spacerOf(variant, pair);
-    const many = clamp ? buildsWords(pair, wanted) : [];
+    // Angular-contact bearings are set with a load: no play is no fault of theirs.
+    const free = pair.input.left.carries === 'both' && pair.input.right.carries === 'both';
+    const many = clamp && free ? buildsWords(pair, wanted) : [];
     // Advice takes a tenth of a second: one variant is enough to hold the mouse over.
     const advice =
-      isFirst && clamp && spacer && samePath(spacer.path, path) ? adviceWords(pair, spacer, wanted) : [];
+      isFirst && clamp && free && spacer && samePath(spacer.path, path)
+        ? adviceWords(pair, spacer, wanted)
+        : [];
     return [
       `${name}: ${escaped(playWords(pair, clamp))}`,
       ...together,

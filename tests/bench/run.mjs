@@ -1,6 +1,7 @@
 // `npm run bench`: how long an editor waits for the built server, beside the least a server of this kind can be.
 //   node tests/bench/run.mjs [--quick]
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
@@ -8,6 +9,7 @@ import { startServer } from './client.mjs';
 import { coldChecks } from './commands.mjs';
 import { median, rounded, summary, table } from './figures.mjs';
 import { asking, building, memories, starts, typing } from './sessions.mjs';
+import { hubOfLines } from './texts.mjs';
 
 const quick = process.argv.includes('--quick');
 const sizes = [60, 500, 2000];
@@ -93,6 +95,12 @@ try {
       met: after[0].median <= 120,
     });
   }
+
+  const { buildTimes } = createRequire(import.meta.url)(await bundled('builds'));
+  const { first, times } = buildTimes(hubOfLines(60), quick ? 10 : 40);
+  put('20,000 builds of one pair, first of a process', 'ms', [summary([first])]);
+  const pair = summary(times);
+  put('20,000 builds of one pair', 'ms', [pair], { value: 30, met: pair.p95 <= 30 }, 'p95');
 
   const commands = [
     { bundle: 'dist/cli.js', given: ['check', '--fail-on', 'never'] },

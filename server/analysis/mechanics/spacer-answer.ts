@@ -165,6 +165,7 @@ export function bestLength(varying: VaryingPair, item: LoopTerm, wanted: WantedS
     ...(enough ?? best(tried)),
     now: sharesAt(nominal),
     sharesAt,
+    contributions: builds.contributions,
     range: range && { lo: lengthFor(range.lo), hi: lengthFor(range.hi) },
   };
 }

@@ -1,31 +1,12 @@
 import type { Analysis } from '../../analysis/analyze.ts';
 import { varyingPair } from '../../analysis/mechanics/pair-statistics.ts';
-import { bestLength, type Shares, withNewSpacer } from '../../analysis/mechanics/spacer-answer.ts';
+import { withNewSpacer } from '../../analysis/mechanics/spacer-answer.ts';
 import { spacerOf } from '../../analysis/mechanics/spacer-of.ts';
 import type { LoopTerm } from '../../assembly/loop.ts';
 import type { WantedShare } from '../../engine/play/best-yield.ts';
-import type { BuildPlan } from '../../engine/play/build-clearance.ts';
-import { PLAN, type VaryingPair } from '../../engine/play/play-statistics.ts';
-import type { Dimension } from '../../spec/model.ts';
-import type { Placed } from '../../spec/place.ts';
+import { PLAN } from '../../engine/play/play-statistics.ts';
+import { type BetterLength, compareLengths, type SpacerUse } from './compare-lengths.ts';
 import { isDeepGroove, type LocatedPair, leastTravel, locatedPairs } from './located-pair.ts';
-
-/** A spacer where it stands: one written length may serve several variants. */
-export interface SpacerUse {
-  readonly located: LocatedPair;
-  readonly item: LoopTerm;
-  readonly written: Placed<Dimension>;
-  readonly varying: VaryingPair;
-}
-
-/** A length that puts clearly more builds right, in the variant where the fewest are. */
-export interface BetterLength {
-  /** The variant where the fewest builds come right, first; then the others that share the length. */
-  readonly uses: readonly [SpacerUse, ...SpacerUse[]];
-  readonly to: number;
-  readonly now: Shares;
-  readonly better: Shares;
-}
 
 /** Enough to see whether a closer look is worth while; the first of the builds that a closer look draws. */
 const QUICK = { ...PLAN, builds: 2000 };
@@ -41,22 +22,6 @@ export function betterLengths(analysis: Analysis): readonly BetterLength[] {
     const found = compareLengths(uses, wanted, PLAN);
     return found.better.yield - found.now.yield < gain ? [] : [found];
   });
-}
-
-/** The length that serves the worst-served variant best, against the length as it stands. */
-export function compareLengths(
-  uses: readonly [SpacerUse, ...SpacerUse[]],
-  wanted: WantedShare,
-  plan: BuildPlan,
-): BetterLength {
-  const found = uses.map((use) => ({ use, ...bestLength(use.varying, use.item, wanted, plan) }));
-  const fewest = (shares: readonly Shares[]): Shares =>
-    shares.reduce((least, one) => (one.yield < least.yield ? one : least));
-  const [first, ...others] = found.toSorted((a, b) => a.now.yield - b.now.yield);
-  const tried = found.map(({ to }) => ({ to, better: fewest(found.map(({ sharesAt }) => sharesAt(to))) }));
-  const best = tried.reduce((most, one) => (most.better.yield < one.better.yield ? one : most));
-  const sorted: BetterLength['uses'] = [first?.use ?? uses[0], ...others.map(({ use }) => use)];
-  return { uses: sorted, ...best, now: fewest(found.map(({ now }) => now)) };
 }
 
 /** What a length is chosen for in a finding: as many builds right as any hundredth of a millimetre gives. */

@@ -1,9 +1,9 @@
 import type { Analysis } from '../../analysis/analyze.ts';
 import { varyingPair } from '../../analysis/mechanics/pair-statistics.ts';
-import { bestLength } from '../../analysis/mechanics/spacer-answer.ts';
 import type { LoopTerm } from '../../assembly/loop.ts';
 import { length, micrometres, millimetres, plain, share } from '../../engine/base/figures.ts';
 import { type ClampedPair, clampedPair } from '../../engine/play/clamped-pair.ts';
+import { PLAN } from '../../engine/play/play-statistics.ts';
 import { setValue } from '../../spec/edit.ts';
 import type { Dimension, StackPart } from '../../spec/model.ts';
 import type { Placed, SpecPath } from '../../spec/place.ts';
@@ -11,6 +11,7 @@ import type { Fix, TextChange } from '../../spec/problem.ts';
 import { withNominal } from '../../spec/with-nominal.ts';
 import { capital } from '../length-fixes.ts';
 import { mostRight } from './better-length.ts';
+import { compareLengths } from './compare-lengths.ts';
 import { isDeepGroove, type LocatedPair, leastTravel } from './located-pair.ts';
 import { rightMismatch } from './right-mismatch.ts';
 
@@ -22,7 +23,7 @@ export interface PlayChange {
   readonly to: number;
   /** The pair as it is then, at the means. */
   readonly then: ClampedPair;
-  /** Share of builds right then, 0 to 1; null where nothing clamps the pair. */
+  /** Share of builds right then, 0 to 1; null where nothing clamps the pair or another length has most right. */
   readonly share: number | null;
 }
 
@@ -45,13 +46,13 @@ export function playChanges(analysis: Analysis, located: LocatedPair): readonly 
     if (item.key !== 'length' || !written || rank === -1 || written.value.measured) return [];
     const from = written.value.nominal;
     const middle = from + (target - pair.input.mismatch) / item.count;
-    const best = varying && bestLength(varying, item, mostRight(analysis));
+    const best = varying && compareLengths([{ located, item, written, varying }], mostRight(analysis), PLAN);
     const tried = [...(best ? [best.to] : []), Number(middle.toFixed(2)), Number(middle.toFixed(3))];
     for (const to of tried) {
       const mismatch = pair.input.mismatch + item.count * (to - from);
       const then = clampedPair({ ...pair.input, mismatch });
       if (to <= 0 || to === from || then.playClampedSigned <= leastTravel) continue;
-      return [{ item, written, from, to, then, share: best?.sharesAt(to).yield ?? null, rank }];
+      return [{ item, written, from, to, then, share: best?.to === to ? best.better.yield : null, rank }];
     }
     return [];
   });

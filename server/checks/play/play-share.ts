@@ -1,12 +1,13 @@
 import type { Analysis } from '../../analysis/analyze.ts';
 import { clearanceOf } from '../../analysis/mechanics/pair-statistics.ts';
 import { force, plain, share } from '../../engine/base/figures.ts';
-import { buildPairs } from '../../engine/play/play-statistics.ts';
 import type { Check, Draft, Related } from '../check.ts';
 import { placeOfClearance } from '../clearance/clearance-talk.ts';
 import { capital } from '../length-fixes.ts';
 import { pageHub } from '../page-hub.ts';
-import { type BetterLength, betterLengths, type SpacerUse } from './better-length.ts';
+import { betterLengths } from './better-length.ts';
+import type { BetterLength } from './compare-lengths.ts';
+import type { LocatedPair } from './located-pair.ts';
 import { playEdit, sayPlayChange } from './play-fixes.ts';
 import { between, playData, relatedPlay } from './play-talk.ts';
 
@@ -30,7 +31,10 @@ export const playShare: Check = {
 };
 
 /** One draft for each variant that shares the length; the variant where the fewest come right speaks. */
-function drafts(analysis: Analysis, { uses, to, now, better }: BetterLength): readonly Draft[] {
+function drafts(
+  analysis: Analysis,
+  { uses, to, now, better, contributions }: BetterLength,
+): readonly Draft[] {
   const [{ located, item, written }] = uses;
   const most = analysis.limits.value('play-clamped');
   const change = { item, written, from: written.value.nominal, to };
@@ -38,11 +42,12 @@ function drafts(analysis: Analysis, { uses, to, now, better }: BetterLength): re
   const clamped = located.clamp ? ` clamped with ${force(located.clamp.force)}` : '';
   const gained = share(better.yield - now.yield);
   const tight = `${share(now.loaded)} loaded, ${share(now.playHigh)} with more`;
+  const related = [...relatedPlay(located), ...straysMost(located, contributions)];
   return uses.map(({ located: { variant } }) => ({
     path: written.path,
     variant: variant.name,
     message: `${share(now.yield)} of builds have 0 to ${plain(most)} mm of play${clamped} between ${between(located)}, ${share(better.yield)} at the best length: ${gained} more (${tight}) — ${sayPlayChange(change)}`,
-    related: [...relatedPlay(located), ...straysMost(uses[0])],
+    related,
     data: { ...playData(located, most), yield: now.yield, yieldThen: better.yield, to },
     fixes: [
       {
@@ -55,8 +60,10 @@ function drafts(analysis: Analysis, { uses, to, now, better }: BetterLength): re
 }
 
 /** How much of the straying the clearance of each bearing brings, where its fit is written. */
-function straysMost({ located: { variant, pair }, varying }: SpacerUse): readonly Related[] {
-  const { contributions } = buildPairs(varying);
+function straysMost(
+  { variant, pair }: LocatedPair,
+  contributions: BetterLength['contributions'],
+): readonly Related[] {
   return [pair.left, pair.right].map((bearing) => {
     const { address } = bearing;
     const own = contributions.find(({ id }) => id === clearanceOf(address))?.share ?? 0;

@@ -6,7 +6,8 @@ import { widestSpacer, withTolerance } from '../../engine/play/widest-spacer.ts'
 import type { SpecPath } from '../../spec/place.ts';
 import type { Fix } from '../../spec/problem.ts';
 import { withNominal } from '../../spec/with-nominal.ts';
-import { compareLengths, type SpacerUse, spacerUses } from './better-length.ts';
+import { spacerUses } from './better-length.ts';
+import { compareLengths, type SpacerUse } from './compare-lengths.ts';
 import { playEdit } from './play-fixes.ts';
 
 type Uses = readonly [SpacerUse, ...SpacerUse[]];
@@ -54,7 +55,10 @@ export function spacerRewrites(analysis: Analysis, path: SpecPath): readonly Fix
 
 /** The widest usual tolerance where it is wider and enough, or is closer and reaches; else a ground one; null for none. */
 function otherTolerance(uses: Uses, wanted: WantedShare, half: number, reached: number): number | null {
-  const widest = uses.map(({ varying, item }) => widestSpacer(varying, item.address, wanted, item.count));
+  // One use is enough where the others differ in their clamp, which only moves the length.
+  const widest = uses
+    .slice(0, 1)
+    .map(({ varying, item }) => widestSpacer(varying, item.address, wanted, item.count));
   const least = Math.min(...widest.map((tolerance) => tolerance ?? 0));
   if (wanted.share <= reached) return half < least ? least : null;
   if (ground <= least && least < half) return least;
