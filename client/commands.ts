@@ -9,6 +9,7 @@ import {
 import { pageUri } from './pages.ts';
 import type { Preview } from './preview-panel.ts';
 import type { ServerLine } from './server-line.ts';
+import { writeSheet } from './write-sheet.ts';
 
 /** One command, one request. */
 export function registerCommands(context: vscode.ExtensionContext, line: ServerLine, preview: Preview): void {
@@ -18,6 +19,7 @@ export function registerCommands(context: vscode.ExtensionContext, line: ServerL
   command('hubwright.openPreview', (uri) => openPreview(preview, uri));
   command('hubwright.checkWorkspace', () => checkWorkspace(line));
   command('hubwright.newHub', () => newHub(line));
+  command('hubwright.writeSheet', (uri) => writeSheet(line, uri));
   command(explainCommand, (code) => explain(code));
 }
 

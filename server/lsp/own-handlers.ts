@@ -7,8 +7,10 @@ import {
   type ExplainAnswer,
   explainRequest,
   type SectionAnswer,
+  type SheetAnswer,
   type SkeletonAnswer,
   sectionRequest,
+  sheetRequest,
   skeletonRequest,
 } from '../protocol/requests.ts';
 import { explanation } from '../report/explain.ts';
@@ -16,6 +18,7 @@ import { checkWorkspace, emptyCheck } from './check-workspace.ts';
 import { conditionsOf } from './conditions.ts';
 import { drawnBuilds } from './drawn-builds.ts';
 import { drawnSection } from './drawn-section.ts';
+import { printedSheet } from './printed-sheet.ts';
 import type { Session } from './session.ts';
 import { isObject } from './settings.ts';
 
@@ -43,6 +46,10 @@ export function answerOwnRequests(session: Session): void {
     const snapshot = session.snapshot(uri);
     const name = typeof variant === 'string' ? variant : null;
     return snapshot && drawnBuilds(snapshot, name, conditionsOf(conditions));
+  });
+  answer<SheetAnswer | null>(sheetRequest, null, ({ uri, variant }) => {
+    const snapshot = session.snapshot(uri);
+    return snapshot && printedSheet(snapshot, typeof variant === 'string' ? variant : null);
   });
   answer<ExplainAnswer | null>(explainRequest, null, ({ code }) => {
     const markdown = typeof code === 'string' ? explanation(code) : null;

@@ -9,6 +9,7 @@ import { fit } from './commands/fit.ts';
 import { identify } from './commands/identify.ts';
 import { mount } from './commands/mount.ts';
 import { plan } from './commands/plan.ts';
+import { sheet } from './commands/sheet.ts';
 import { solve } from './commands/solve.ts';
 import { stack } from './commands/stack.ts';
 import { misused } from './failures.ts';
@@ -20,6 +21,7 @@ const commands: readonly Command[] = [
   stack,
   mount,
   plan,
+  sheet,
   solve,
   bearing,
   identify,

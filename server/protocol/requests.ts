@@ -122,6 +122,19 @@ export interface SectionUnchecked {
   readonly range: Stretch;
 }
 
+/** Client to server: the service sheet of one variant. */
+export const sheetRequest = 'hubwright/sheet';
+
+export interface SheetAnswer {
+  readonly title: string;
+  /** The variants there are, the hub as written (null) first. */
+  readonly variants: readonly (string | null)[];
+  /** A page of its own, to print. */
+  readonly html: string;
+  /** The same words without the pictures. */
+  readonly markdown: string;
+}
+
 /** Client to server: thousands of builds of each pair, with the parameters of the section; asked for when the typing pauses. */
 export const buildsRequest = 'hubwright/builds';
 

@@ -88,3 +88,19 @@ test('stack tells play and load for people', async () => {
     expect(play('b.hub.yaml')).toMatch(/µm +needs clamp/);
   });
 });
+
+test('sheet writes a page to print or Markdown, and says what it cannot write', async () => {
+  await withFiles({ 'a.hub.yaml': sanderling({ clamp: '5 kN' }) }, (folder) => {
+    const called = (...given: string[]) => hubwright(['sheet', 'a.hub.yaml', ...given], folder);
+    expect(called().out).toMatch(/^# Sanderling\n/);
+    expect(called('-o', 'a.html')).toMatchObject({ exit: 0, out: 'Sanderling: written to a.html\n' });
+    expect(readdirSync(folder)).toContain('a.html');
+    expect(called('-o', 'a.pdf').err).toContain('.html nor in .md');
+    expect(called('-o', 'no/a.html').err).toContain('its folder is not there');
+    expect(called('--variant', 'wide').err).toContain('it has no variants');
+    const { sheet } = hubwrightJson(['sheet', 'a.hub.yaml'], folder).json as {
+      sheet: { apart: { number: number }[] };
+    };
+    expect(sheet.apart.length).toBeGreaterThan(3);
+  });
+});

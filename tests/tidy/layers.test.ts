@@ -38,7 +38,10 @@ const rows: Readonly<
     folders: ['server/engine', 'server/analysis', 'server/assembly', 'server/spec', 'server/service'],
     packages: [],
   },
-  'server/drawing': { folders: ['server/engine/base', 'server/assembly', 'server/analysis'], packages: [] },
+  'server/drawing': {
+    folders: ['server/engine/base', 'server/assembly', 'server/analysis', 'server/service'],
+    packages: [],
+  },
   'server/report': {
     folders: [
       'server/engine',

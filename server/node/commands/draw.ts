@@ -1,10 +1,10 @@
-import { writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { jsonText } from '../../report/json-text.ts';
 import { sectionDrawing } from '../../report/section-drawing.ts';
 import { messageLines, misused } from '../failures.ts';
 import type { Command, Outcome } from '../outcome.ts';
 import { readOneHub } from '../read-one-hub.ts';
+import { writeFile } from '../write-file.ts';
 
 /** `draw FILE -o FILE.svg`: the section of a hub as a drawing that prints to scale. */
 export const draw: Command = {
@@ -40,7 +40,7 @@ export const draw: Command = {
       );
     const { svg, title, description, missing } = sectionDrawing(read.snapshot, variant);
     if (output !== null) {
-      const failure = write(resolve(cwd, output), svg);
+      const failure = writeFile(resolve(cwd, output), svg);
       if (failure !== null) return misused(`${output} cannot be written: ${failure}`, json, { file: path });
     }
     const answer = {
@@ -65,24 +65,3 @@ function notDrawn(path: string, name: string | null, names: readonly string[], j
   const error = `${path}: no hub could be read`;
   return { exit: 1, out: json ? jsonText({ file: path, error }) : '', err: messageLines([error]) };
 }
-
-function write(file: string, text: string): string | null {
-  try {
-    writeFileSync(file, text);
-    return null;
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown reason';
-    return reasons[code] ?? code;
-  }
-}
-
-/** What the system's codes mean to whoever named the file. */
-const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'its folder is not there',
-  ENOTDIR: 'its folder is not there',
-  EISDIR: 'a folder has that name',
-  EACCES: 'it is not yours to write',
-  EPERM: 'it is not yours to write',
-  EROFS: 'it is not yours to write',
-  ENOSPC: 'the disk is full',
-};
