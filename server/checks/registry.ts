@@ -16,6 +16,7 @@ import { endCapHitsShell } from './end-cap/end-cap-hits-shell.ts';
 import { endCapRubs } from './end-cap/end-cap-rubs.ts';
 import { endCapsSwapped } from './end-cap/end-caps-swapped.ts';
 import { spigotOffAxle } from './end-cap/spigot-off-axle.ts';
+import { bearingOutOfReach } from './freehub/bearing-out-of-reach.ts';
 import { freehubGapOff } from './freehub/freehub-gap-off.ts';
 import { freehubRubs } from './freehub/freehub-rubs.ts';
 import { retainingRingForgotten } from './freehub/retaining-ring-forgotten.ts';
@@ -52,6 +53,9 @@ import { shoulderTooLow } from './seat/shoulder-too-low.ts';
 import { shoulderTouchesInner } from './seat/shoulder-touches-inner.ts';
 import { wallStress } from './seat/wall-stress.ts';
 import { wallThin } from './seat/wall-thin.ts';
+import { driverMissing } from './service/driver-missing.ts';
+import { partsLockEachOther } from './service/parts-lock-each-other.ts';
+import { ringNotNamed } from './service/ring-not-named.ts';
 import { bearingWithoutSeat } from './stack/bearing-without-seat.ts';
 import { gapClosed } from './stack/gap-closed.ts';
 import { partOutOfOrder } from './stack/part-out-of-order.ts';
@@ -171,9 +175,13 @@ export const checks: readonly Check[] = [
   endCapRubs,
   endCapsSwapped,
   spigotOffAxle,
+  bearingOutOfReach,
   freehubGapOff,
   freehubRubs,
   retainingRingForgotten,
+  partsLockEachOther,
+  ringNotNamed,
+  driverMissing,
   variantBreaksWidth,
   variantChangesNothing,
   variantPartMissing,

@@ -3,13 +3,21 @@ import { section } from '../assembly/section.ts';
 import type { SectionPart } from '../assembly/section-shape.ts';
 import { type Body, type Tube, tubeOf } from './body.ts';
 
+/** A diameter that decides what passes what and that nobody wrote. */
+export interface ToMeasure {
+  readonly address: string;
+  readonly what: 'inside' | 'outside';
+  /** `bore through the shell`, `inside of spacer.centre`. */
+  readonly words: string;
+}
+
 /** The pieces of a hub in their places, with what was taken for granted and what to measure to be sure. */
 export interface Bodies {
   readonly bodies: readonly Body[];
   /** Sentences, one for each thing assumed. */
   readonly assumed: readonly string[];
   /** Dimensions nobody wrote that the order of work rests on. */
-  readonly measure: readonly string[];
+  readonly measure: readonly ToMeasure[];
 }
 
 /** Cuts a variant into the pieces that come apart: collars stay on their axle, a bearing is one piece. */
@@ -33,7 +41,17 @@ export function bodiesOf(variant: VariantAnalysis): Bodies {
       ),
     ];
   });
-  return { bodies, assumed, measure: toMeasure(parts) };
+  return { bodies: named(bodies), assumed, measure: toMeasure(parts) };
+}
+
+/** Two parts of one name are a fault that is said elsewhere; here each needs a name of its own. */
+function named(bodies: readonly Body[]): readonly Body[] {
+  const seen = new Map<string, number>();
+  return bodies.map((body) => {
+    const count = (seen.get(body.address) ?? 0) + 1;
+    seen.set(body.address, count);
+    return count === 1 ? body : { ...body, address: `${body.address} (${count})` };
+  });
 }
 
 function bodyOf(part: SectionPart, tubes: readonly Tube[], more: Partial<Body> = {}): Body {
@@ -104,15 +122,19 @@ function cup({ coneBall, left, right }: SectionPart, shell: SectionPart): readon
   ];
 }
 
-/** Diameters that decide what passes what and that nobody wrote. */
-function toMeasure(parts: readonly SectionPart[]): readonly string[] {
-  const wanted = parts.flatMap(({ address, kind, steps, bearing }) => {
+/** Diameters of the pieces that nobody wrote; what is outside of a housing decides nothing. */
+function toMeasure(parts: readonly SectionPart[]): readonly ToMeasure[] {
+  return parts.flatMap(({ address, kind, steps, bearing }): readonly ToMeasure[] => {
     if (bearing || kind === 'retaining-ring') return [];
+    const housing = kind === 'shell' || kind === 'freehub';
+    const name = housing || kind === 'axle' ? `the ${address}` : address;
     const inside = steps.some(({ guessed }) => guessed?.inside);
-    const outside = kind !== 'shell' && kind !== 'freehub' && steps.some(({ guessed }) => guessed?.outside);
-    const bore = kind === 'shell' || kind === 'freehub' ? 'bore through' : 'inside of';
-    const name = kind === 'shell' || kind === 'freehub' || kind === 'axle' ? `the ${address}` : address;
-    return [...(inside ? [`${bore} ${name}`] : []), ...(outside ? [`outside of ${name}`] : [])];
+    const outside = !housing && steps.some(({ guessed }) => guessed?.outside);
+    return [
+      ...(inside
+        ? [{ address, what: 'inside' as const, words: `${housing ? 'bore through' : 'inside of'} ${name}` }]
+        : []),
+      ...(outside ? [{ address, what: 'outside' as const, words: `outside of ${name}` }] : []),
+    ];
   });
-  return [...new Set(wanted)];
 }

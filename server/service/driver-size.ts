@@ -19,6 +19,9 @@ export interface DriverSize {
   };
 }
 
+/** By how much a driver may reach over the shoulder of the outer ring, mm on the diameter: closures lie deeper. */
+const overhang = 0.2;
+
 /** Room a driver keeps to the bore it goes into and the axle it goes over, mm on the diameter. */
 const room = 0.05;
 
@@ -42,7 +45,7 @@ export function driverSize(ring: 'outer' | 'inner' | 'both', bearing: BearingSec
       inside: { nominal: D - land, lower: 0, upper: 0.1 },
       accepted: {
         outside: { lo: bearing.outer.inside + outerFlat, hi: D - room },
-        inside: { lo: bearing.outer.inside, hi: D - 2 * bearing.chamfer - outerFlat },
+        inside: { lo: bearing.outer.inside - overhang, hi: D - 2 * bearing.chamfer - outerFlat },
       },
     };
   if (ring === 'inner')

@@ -1,4 +1,5 @@
 import type { Analysis, VariantAnalysis } from '../analysis/analyze.ts';
+import type { ToMeasure } from './bodies.ts';
 import type { Body } from './body.ts';
 import { type Hubwork, hubworkOf } from './hubwork.ts';
 import { priceOf } from './price.ts';
@@ -20,7 +21,7 @@ export interface Plan {
   /** Parts drawn into each other: what is said of them may be wrong. */
   readonly clashes: readonly (readonly [string, string])[];
   /** Dimensions nobody wrote that the order rests on. */
-  readonly measure: readonly string[];
+  readonly measure: readonly ToMeasure[];
   /** Sentences, one for each thing assumed. */
   readonly assumed: readonly string[];
 }

@@ -1,4 +1,4 @@
-import { type Body, spanOf } from './body.ts';
+import { spanOf } from './body.ts';
 import type { Hubwork } from './hubwork.ts';
 import type { Reach } from './reach.ts';
 import { leaves, reachIn } from './reach-in.ts';
@@ -21,10 +21,12 @@ const reachPrice: Readonly<Record<Reach['by'], number>> = {
  */
 export function priceOf(direction: 'apart' | 'together', work: Hubwork): Price {
   const { find, seats } = work;
+  const spans = new Map(work.bodies.map(({ address, tubes }) => [address, spanOf(tubes)]));
+  const all = spanOf(work.bodies.flatMap(({ tubes }) => tubes));
   return (split, group) => {
     const presses = split.parted.filter((tie) => tie.kind === 'press');
     const threads = split.parted.length - presses.length;
-    const parts = split.moving.length + farOf(split, find) / 1000 + (split.side === 'right' ? 0 : 0.01);
+    const parts = split.moving.length + farOf(split, spans, all) / 1000 + (split.side === 'right' ? 0 : 0.01);
     if (presses.length === 0) return threads === 0 ? parts : 200 * threads + parts;
     const outer = presses.filter(({ ring }) => ring === 'outer');
     const against = outer.filter(({ a }) => leaves(a, split) !== (seats.get(a)?.from ?? null)).length;
@@ -41,10 +43,12 @@ export function priceOf(direction: 'apart' | 'together', work: Hubwork): Price {
   };
 }
 
+type Span = ReturnType<typeof spanOf>;
+
 /** How far the moving bodies go, at most, until they are clear of all others, mm: the nearer side is the better. */
-function farOf({ moving, side }: Split, find: ReadonlyMap<string, Body>): number {
-  const span = (bodies: readonly Body[]) => spanOf(bodies.flatMap(({ tubes }) => tubes));
-  const own = span(moving.flatMap((address) => find.get(address) ?? []));
-  const all = span([...find.values()]);
-  return side === 'right' ? all.right - own.left : own.right - all.left;
+function farOf({ moving, side }: Split, spans: ReadonlyMap<string, Span>, all: Span): number {
+  const own = moving.flatMap((address) => spans.get(address) ?? []);
+  return side === 'right'
+    ? all.right - Math.min(...own.map(({ left }) => left))
+    : Math.max(...own.map(({ right }) => right)) - all.left;
 }

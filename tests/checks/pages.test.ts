@@ -33,7 +33,7 @@ function codesIn(text: string): readonly string[] {
   workspace.setFile('/bench/pages/dunlin-front.hub.yaml', pageHub());
   workspace.setFile(
     '/bench/pages/saltmarsh.workshop.yaml',
-    'workshop: Saltmarsh\nbearings:\n  DB-17: { code: 6803-2RS }\n',
+    'workshop: Saltmarsh\nbearings:\n  DB-17: { code: 6803-2RS }\ndrivers:\n  - { name: ring 26, outside: 25.7, inside: 24.2 }\n',
   );
   const kind = text.startsWith('wheel:') ? 'wheel' : text.startsWith('workshop:') ? 'workshop' : 'hub';
   const file = `/bench/pages/example.${kind}.yaml`;

@@ -11,7 +11,7 @@ export function planJson(plan: Plan) {
     together: plan.together.map(stepJson),
     locked: plan.locked,
     overlaps: plan.clashes,
-    measure: plan.measure,
+    measure: plan.measure.map(({ words }) => words),
     assumptions: plan.assumed,
     cautions: planCautions,
     checks: planChecks,

@@ -27,7 +27,10 @@ export function planText(file: string, hub: string, plan: Plan): string {
     ...(plan.apart.length > 0 ? ['', '  Apart', ...stepLines(plan.apart)] : []),
     ...(plan.together.length > 0 ? ['', '  Together', ...stepLines(plan.together)] : []),
     ...(plan.together.length > 0 ? block('Before it is ridden', planChecks) : []),
-    ...block('Measure to be sure', plan.measure),
+    ...block(
+      'Measure to be sure',
+      plan.measure.map(({ words }) => words),
+    ),
     ...block(
       'Drawn into each other',
       plan.clashes.map(([a, b]) => `${a} and ${b}: the order says nothing of these two`),
