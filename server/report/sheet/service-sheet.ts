@@ -98,7 +98,10 @@ export function serviceSheet(snapshot: Snapshot, variant: VariantAnalysis): Serv
     care: careLines(variant),
     readings: readingsOf(variant, analysis),
     checks: planChecks,
-    measure: [...plan.measure, ...variant.unchecked.map(({ what, missing }) => `${missing} (for ${what})`)],
+    measure: [
+      ...plan.measure.map(({ words }) => words),
+      ...variant.unchecked.map(({ what, missing }) => `${missing} (for ${what})`),
+    ],
     assumed: [...new Set(plan.assumed)],
   };
 }
