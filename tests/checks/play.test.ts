@@ -135,3 +135,12 @@ test('play is judged in the frame: without a clamp too much of it is nobody’s 
   expect(codesIn(hub())).toEqual([]);
   expect(codesIn(clamped(hub(steel)))).toContain('play-high');
 });
+
+test('a tolerance that is a slip of the pen is worked through as quickly as another', () => {
+  const times = ['62.06 ±0.01', '62.06 ±900000', '62.06e300 ±1e300', '0.0000001 ±0.01'].map((spacer) => {
+    const start = performance.now();
+    codesIn(clamped(hub(steel, ['62.06 ±0.01', spacer])));
+    return performance.now() - start;
+  });
+  expect(Math.max(...times)).toBeLessThan(2000);
+});

@@ -96,11 +96,17 @@ function solvePair(
   item: LoopTerm,
   how: 'drawn' | 'built',
   wanted: WantedShare,
-): SpacerAnswer {
+): SpacerAnswer | NoSpacer {
   const anew = withNewSpacer(pair, item, how);
   const varying = varyingPair(anew, how);
   const statistics = countBuilds(varying, wanted.mostPlay);
   const best = bestLength(varying, item, wanted);
+  // A tolerance wider than the part is long leaves no length to write.
+  if (best.to <= 0)
+    return {
+      bearings: pair.loop.bearings,
+      missing: `a tolerance of ${item.address} that a length can carry`,
+    };
   const { contributions } = statistics.builds;
   const moved = (one: VaryingPair): VaryingPair =>
     movedBy(one, (best.to - item.settled.drawn.nominal) * item.count);

@@ -20,7 +20,7 @@ export function betterLengths(analysis: Analysis): readonly BetterLength[] {
     const quick = compareLengths(uses, wanted, QUICK);
     if (quick.better.yield - quick.now.yield < gain - 0.015) return [];
     const found = compareLengths(uses, wanted, PLAN);
-    return found.better.yield - found.now.yield < gain ? [] : [found];
+    return found.to <= 0 || found.better.yield - found.now.yield < gain ? [] : [found];
   });
 }
 

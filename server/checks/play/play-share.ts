@@ -43,9 +43,8 @@ function drafts(
   const gained = share(better.yield - now.yield);
   const tight = `${share(now.loaded)} loaded, ${share(now.playHigh)} with more`;
   const related = [...relatedPlay(located), ...straysMost(located, contributions)];
-  return uses.map(({ located: { variant } }) => ({
+  const draft: Draft = {
     path: written.path,
-    variant: variant.name,
     message: `${share(now.yield)} of builds have 0 to ${plain(most)} mm of play${clamped} between ${between(located)}, ${share(better.yield)} at the best length: ${gained} more (${tight}) — ${sayPlayChange(change)}`,
     related,
     data: { ...playData(located, most), yield: now.yield, yieldThen: better.yield, to },
@@ -56,7 +55,8 @@ function drafts(
         preferred: sound,
       },
     ],
-  }));
+  };
+  return uses.map(({ located: { variant } }) => ({ ...draft, variant: variant.name }));
 }
 
 /** How much of the straying the clearance of each bearing brings, where its fit is written. */

@@ -32,7 +32,7 @@ export function spacerRewrites(analysis: Analysis, path: SpecPath): readonly Fix
   const half = (upper - lower) / 2;
   const { to, now, better } = compareLengths(uses, wanted, PLAN);
   const length =
-    to !== nominal && now.yield + leastGain <= better.yield
+    0 < to && to !== nominal && now.yield + leastGain <= better.yield
       ? [rewrite(analysis, uses, to, withNominal(written.value, to), better.yield, now.yield)]
       : [];
   // A class or a size in inches has a notation of its own, which a ± would spoil.
@@ -46,7 +46,7 @@ export function spacerRewrites(analysis: Analysis, path: SpecPath): readonly Fix
   const found = compareLengths(changed, wanted, PLAN);
   const gains = better.yield + leastGain <= found.better.yield;
   const enough = wanted.share <= found.better.yield;
-  if (tolerance < half ? !gains : !enough) return length;
+  if (found.to <= 0 || (tolerance < half ? !gains : !enough)) return length;
   // The middle of a one-sided tolerance becomes the nominal of the new one.
   const middle = Number((found.to + (lower + upper) / 2).toFixed(3));
   const text = `${plain(middle)} ±${plain(tolerance)}`;

@@ -26,6 +26,7 @@ export interface WantedPlay {
 
 /** Changes of the inner distance are tried in steps of this, mm. */
 const STEP = 0.001;
+const MOST_STEPS = 50_000;
 
 /**
  * The change of the inner distance that gives the most builds the clamped play wanted. Every build is kept as it
@@ -64,12 +65,17 @@ function rightMismatch(
 
 function sweep(opens: Float64Array, closes: Float64Array, builds: PairBuilds, wanted: number): SpacerAdvice {
   const n = builds.mismatch.length;
-  const to = Math.ceil((closes.at(-1) as number) / STEP);
+  const [least, greatest] = [opens[0] as number, closes.at(-1) as number];
+  // A tolerance of metres is a slip of the pen: it is looked through coarsely, and what is no number not at all.
+  const step = Math.max(STEP, (greatest - least) / MOST_STEPS);
+  if (!Number.isFinite(least / step) || !Number.isFinite(greatest / step))
+    return { change: 0, yield: 0, range: null };
+  const to = Math.ceil(greatest / step);
   let [open, shut] = [0, 0];
   let most = { count: -1, lo: 0, hi: 0 };
   let [first, last] = [Number.NaN, Number.NaN];
-  for (let k = Math.floor((opens[0] as number) / STEP); k <= to; k++) {
-    const change = k * STEP;
+  for (let k = Math.floor(least / step); k <= to; k++) {
+    const change = k * step;
     while (open < opens.length && (opens[open] as number) <= change) open++;
     while (shut < closes.length && (closes[shut] as number) < change) shut++;
     const count = open - shut;
