@@ -1,7 +1,8 @@
 import { buildsInBrief } from '../analysis/mechanics/builds-in-brief.ts';
+import { isChosen } from '../analysis/mechanics/drawing-allocation.ts';
 import type { PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
 import { varyingPair } from '../analysis/mechanics/pair-statistics.ts';
-import { bestLength, isChosen, withNewSpacer } from '../analysis/mechanics/spacer-answer.ts';
+import { bestLength, withNewSpacer } from '../analysis/mechanics/spacer-answer.ts';
 import type { LoopTerm } from '../assembly/loop.ts';
 import { micrometres, plain, share } from '../engine/base/figures.ts';
 import { allocateYield } from '../engine/play/allocate-yield.ts';

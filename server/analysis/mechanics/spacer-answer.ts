@@ -1,6 +1,5 @@
 import type { LoopTerm } from '../../assembly/loop.ts';
 import { type Limits, meanOf } from '../../assembly/settle.ts';
-import { type AllocatedYield, allocateYield } from '../../engine/play/allocate-yield.ts';
 import type { WantedShare } from '../../engine/play/best-yield.ts';
 import type { BuildPlan } from '../../engine/play/build-clearance.ts';
 import type { BuildShares } from '../../engine/play/build-shares.ts';
@@ -11,7 +10,7 @@ import { movedBy } from '../../engine/play/vary.ts';
 import { widestSpacer } from '../../engine/play/widest-spacer.ts';
 import type { VariantAnalysis } from '../analyze.ts';
 import type { ResolvedLimits } from '../limits.ts';
-import { otherGroups } from './other-groups.ts';
+import { type DrawingAllocation, drawingAllocation } from './drawing-allocation.ts';
 import { isWorked, type PairMechanics } from './pair-mechanics.ts';
 import { countBuilds, varyingPair } from './pair-statistics.ts';
 import { spacerOf } from './spacer-of.ts';
@@ -24,6 +23,8 @@ export type Shares = Pick<BuildShares, 'yield' | 'loaded' | 'playHigh'>;
 export interface SpacerAnswer extends Shares {
   readonly bearings: readonly [string, string];
   readonly spacer: string;
+  /** How many such parts stand between the rings; `to` and the tolerances are those of one. */
+  readonly count: number;
   /** The length as drawn, with its deviations. */
   readonly from: Limits;
   /** The length to write, to a hundredth; to a thousandth only where no hundredth gives the wanted yield. */
@@ -49,14 +50,6 @@ export interface SpacerAnswer extends Shares {
   /** What else would bring the wanted yield, or nearer to it; empty where the length alone does. */
   readonly options: readonly YieldOption[];
   readonly assumed: readonly string[];
-}
-
-/** What the tolerances of a drawing may be, in bearings of the written group or the nearest with which it can be done. */
-export interface DrawingAllocation extends AllocatedYield {
-  /** Null for the group as written. */
-  readonly group: string | null;
-  /** Yield with all of them exact in the group as written. */
-  readonly ceiling: number;
 }
 
 /** A pair for which no spacer can be told. */
@@ -114,6 +107,7 @@ function solvePair(
   return {
     bearings: pair.loop.bearings,
     spacer: item.address,
+    count: item.count,
     from: item.settled.drawn,
     to: best.to,
     ...sharesOf(best.shares),
@@ -125,29 +119,14 @@ function solvePair(
     range: best.range,
     widest: widestSpacer(varying, item.address, wanted, item.count),
     contributions: contributions.slice(0, 4).map(({ id, share }) => ({ address: id, share })),
-    allocation: how === 'drawn' ? allocationOf(anew, varying, wanted) : null,
+    allocation: how === 'drawn' ? drawingAllocation(anew, varying, wanted) : null,
     options: best.range ? [] : yieldOptions(anew, varying, item, wanted),
     assumed: pair.assumed,
   };
 }
 
-function allocationOf(pair: PairMechanics, varying: VaryingPair, wanted: WantedShare): DrawingAllocation {
-  const written = allocateYield(varying, isChosen, wanted);
-  if (written.proposals.length > 0) return { ...written, group: null };
-  for (const { group, varying: changed } of otherGroups(pair, varying)) {
-    const { proposals } = allocateYield(changed, isChosen, wanted);
-    if (proposals.length > 0) return { ceiling: written.ceiling, proposals, group };
-  }
-  return { ...written, group: null };
-}
-
 function shareBelow(values: Float64Array, limit: number): number {
   return values.filter((value) => value < limit).length / values.length;
-}
-
-/** Whether a dimension is on the drawing: rings and their clearance come as they are bought. */
-export function isChosen(id: string): boolean {
-  return !/(^| of )bearing\./.test(id);
 }
 
 /** The best length that a drawing can carry, with what it gives. */

@@ -10,7 +10,10 @@ const method: Record<YieldAllocation['method'], string> = {
 };
 
 /** How wide each tolerance of the drawing may be for the yield wanted, and where bought parts set the end to it. */
-export function allocationLines({ allocation, from }: SpacerAnswer, wanted: number): readonly string[] {
+export function allocationLines(
+  { allocation, from, count }: SpacerAnswer,
+  wanted: number,
+): readonly string[] {
   if (!allocation) return [];
   const { ceiling, group, proposals } = allocation;
   const most =
@@ -27,7 +30,7 @@ export function allocationLines({ allocation, from }: SpacerAnswer, wanted: numb
     share(part),
     ...proposals.map(({ tolerances }) => `±${plain(tolerances[at]?.to ?? 0)}`),
   ]);
-  const lengths = proposals.map(({ change }) => length(from.nominal + change, 3));
+  const lengths = proposals.map(({ change }) => length(from.nominal + change / count, 3));
   const yields = proposals.map(({ yield: right }) => percent(right));
   const head = ['', 'now', 'share', ...proposals.map((proposal) => method[proposal.method])];
   const withGroup = group === null ? '' : `, both bearings of group ${group}`;

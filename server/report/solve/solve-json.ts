@@ -25,7 +25,7 @@ export function spacerJson(answer: SpacerAnswer | NoSpacer) {
       clearanceGroup: allocation.group,
       proposals: allocation.proposals.map(({ method, tolerances, change, yield: right }) => ({
         method,
-        to: Number((from.nominal + change).toFixed(3)),
+        to: Number((from.nominal + change / answer.count).toFixed(3)),
         yield: right,
         tolerances: tolerances.map(({ id, from: wide, to: close, share }) => ({
           address: id,
