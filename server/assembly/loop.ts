@@ -1,3 +1,4 @@
+import type { StackPart } from '../spec/model.ts';
 import type { Placed, SpecPath } from '../spec/place.ts';
 import type { Settled } from './settle.ts';
 
@@ -48,6 +49,14 @@ export interface WidthLoop extends Loop {
 }
 
 /** Two located bearings in one housing: inner distance P against outer distance S. */
+/** A part that is set by hand, or that springs: the distance of the inner rings follows from it. */
+export interface SetBy {
+  readonly kind: 'adjuster' | 'spring';
+  readonly part: StackPart;
+  /** Between the two inner rings, or outside of them, where it pushes them together. */
+  readonly where: 'between' | 'beside';
+}
+
 export interface PairLoop extends Loop {
   readonly kind: 'pair';
   readonly housing: 'shell' | 'freehub';
@@ -58,6 +67,8 @@ export interface PairLoop extends Loop {
   readonly outer: readonly LoopTerm[];
   /** Stops that hold the outer rings apart, seats that only the spacer locates, or outer rings that touch. */
   readonly located: 'shoulders' | 'spacer' | 'side-by-side';
+  /** What sets the inner distance in place of a fixed length; null where the parts between the rings do. */
+  readonly setBy: SetBy | null;
 }
 
 /** How far a seat is deeper than the rings in it: positive is recessed, negative proud. */

@@ -1,6 +1,7 @@
 import { depthTerm, type FilledHousing, type FilledSeat, housingTerm } from './housings.ts';
 import type { LinePart } from './line.ts';
 import { gather, isMissing, type LoopTerm, negate, type PairLoop, type TermOrMissing, term } from './loop.ts';
+import { setByHand } from './set-by-hand.ts';
 import { type SettlingRules, settle } from './settle.ts';
 
 /**
@@ -52,21 +53,24 @@ function acrossPair(
     housing: filled.housing.name,
     bearings: [from.address, to.address],
     wanted: null,
+    setBy: setByHand(line, from, to),
   } as const;
   if (left.stop === 'spacer' || right.stop === 'spacer') {
     // The ring is pressed until it meets the spacer: the housing takes the distance the spacer has.
     const { terms, missing } = gather(inner);
     return { ...base, located: 'spacer', terms: [], inner: terms, outer: [], missing };
   }
-  inner.push(...faceOffset(from, rules), ...faceOffset(to, rules), ...setByHand(line, from, to));
+  inner.push(...faceOffset(from, rules), ...faceOffset(to, rules), ...unset(base.setBy));
   const innerGathered = gather(inner);
   const outer = gather(betweenStops(filled, left, right, rules, alone));
+  // Rings that are pushed together from outside have no distance of their own.
+  const isPushed = base.setBy?.where === 'beside';
   return {
     ...base,
     located: 'shoulders',
     inner: innerGathered.terms,
     outer: outer.terms,
-    terms: [...innerGathered.terms, ...outer.terms.map((item) => negate(item) as LoopTerm)],
+    terms: isPushed ? [] : [...innerGathered.terms, ...outer.terms.map((item) => negate(item) as LoopTerm)],
     missing: [...innerGathered.missing, ...outer.missing],
   };
 }
@@ -84,11 +88,10 @@ function faceOffset({ part, bearing, address }: LinePart, rules: SettlingRules):
   return extended <= sameWidth ? [] : [{ address, key: 'face-offset', path: part.path }];
 }
 
-/** An adjuster between two bearings sets their distance by hand: its length in mid position does not tell it. */
-function setByHand(line: readonly LinePart[], from: LinePart, to: LinePart): readonly TermOrMissing[] {
-  return between(line, from, to)
-    .filter(({ part }) => part.kind === 'adjuster')
-    .map(({ part, address }) => ({ address, key: 'position on its thread', path: part.path }));
+/** An adjuster nobody says the setting of: its length in mid position does not tell the distance. */
+function unset(setBy: PairLoop['setBy']): readonly TermOrMissing[] {
+  if (setBy?.kind !== 'adjuster' || setBy.part.values.set) return [];
+  return [{ address: setBy.part.address, key: 'set', path: setBy.part.path }];
 }
 
 /** Nominal ring widths nearer than this, mm, are one width: a reading differs from the standard by more. */
@@ -135,6 +138,7 @@ function sideBySide(seat: FilledSeat, line: readonly LinePart[]): readonly PairL
       bearings: [left.address, right.address],
       located: 'side-by-side',
       wanted: null,
+      setBy: null,
       inner: terms,
       outer: [],
       terms,

@@ -1,7 +1,7 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
 import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import type { MountedBearing } from '../analysis/mechanics/mounted-bearing.ts';
-import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { isCounted, isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
 import { spacerOf } from '../analysis/mechanics/spacer-of.ts';
 import { force, micrometres } from '../engine/base/figures.ts';
 import type { WantedShare } from '../engine/play/best-yield.ts';
@@ -111,7 +111,7 @@ function playParagraphs(
     const spacer = spacerOf(variant, pair);
     // Angular-contact bearings are set with a load: no play is no fault of theirs.
     const free = pair.input.left.carries === 'both' && pair.input.right.carries === 'both';
-    const many = clamp && free ? buildsWords(pair, wanted) : [];
+    const many = clamp && free && isCounted(pair) ? buildsWords(pair, wanted) : [];
     // Advice takes a tenth of a second: one variant is enough to hold the mouse over.
     const advice =
       isFirst && clamp && free && spacer && samePath(spacer.path, path)

@@ -3,6 +3,7 @@ import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
 import type { LineMechanics } from '../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
 import { isClosed, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { settingInBrief } from '../analysis/mechanics/setting-in-brief.ts';
 import { force, micrometres, stress } from '../engine/base/figures.ts';
 import type { Spread } from '../engine/seats/interference-spread.ts';
 
@@ -39,6 +40,12 @@ export function ringFitWords({ interference, fit }: RingFit, ring: string): stri
 /** Play of a pair on the bench and in the fork, with what the bearings carry once there is none left. */
 export function playWords(pair: PairMechanics, clamp: Clamp | null): string {
   const { playClamped, ballLoad, loadedBy, slid, spacerReached, left, right } = pair.result;
+  if (pair.setting) {
+    const set = settingInBrief(pair.setting);
+    if (pair.setting.kind === 'spring')
+      return isClosed(pair) ? `${set}: no play` : `${set}: nothing closes the pair`;
+    return `${set}: ${playWords({ ...pair, setting: null }, clamp)}`;
+  }
   const before = benchWords(pair);
   if (!clamp) return `${before}; play once clamped needs the clamp`;
   const with_ = `clamped with ${force(clamp.force)}`;

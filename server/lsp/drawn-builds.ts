@@ -1,5 +1,5 @@
 import type { Conditions } from '../analysis/mechanics/conditions.ts';
-import { isClosed, isWorked } from '../analysis/mechanics/pair-mechanics.ts';
+import { isCounted, isWorked } from '../analysis/mechanics/pair-mechanics.ts';
 import { pairStatistics } from '../analysis/mechanics/pair-statistics.ts';
 import { drawBuilds } from '../drawing/draw-builds.ts';
 import type { BuildsAnswer } from '../protocol/requests.ts';
@@ -18,7 +18,7 @@ export function drawnBuilds(
   const mechanics = variant?.mechanics('built', conditions);
   if (!mechanics?.clamp) return { pairs: [] };
   const mostPlay = analysis.limits.value('play-clamped');
-  const pairs = mechanics.pairs.filter(isWorked).filter(isClosed).slice(0, mostPairs);
+  const pairs = mechanics.pairs.filter(isWorked).filter(isCounted).slice(0, mostPairs);
   return {
     pairs: pairs.map((pair, index) => {
       const what = pair.loop.bearings.join(' and ');

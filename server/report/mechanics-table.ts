@@ -5,6 +5,7 @@ import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
 import type { LineMechanics } from '../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
 import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { settingInBrief } from '../analysis/mechanics/setting-in-brief.ts';
 import { force, micrometres, stress } from '../engine/base/figures.ts';
 import type { SpecPath } from '../spec/place.ts';
 import type { Gravity } from './loop-table.ts';
@@ -87,12 +88,13 @@ function sayLinePlay(play: number): string {
 }
 
 function playVerdict(
-  { result }: PairMechanics,
+  { result, setting }: PairMechanics,
   clamp: Clamp | null,
   mostPlay: number,
 ): { readonly said: string; readonly gravity: Gravity | null } {
   if (!Number.isFinite(result.playClampedSigned))
     return { said: 'nothing closes the pair', gravity: 'error' };
+  if (setting?.kind === 'spring') return { said: settingInBrief(setting), gravity: null };
   if (!clamp) return { said: 'no clamp is written to reckon with', gravity: null };
   const { playClamped } = result;
   const tightness = tightWords(result);
@@ -112,9 +114,17 @@ function tightWords({ ballLoad, loadedBy, spacerReached, slid }: PairMechanics['
   return `loaded: the inner rings are pressed ${loadedBy === 'short' ? 'together' : 'apart'}`;
 }
 
-function playCells({ result }: PairMechanics, clamp: Clamp | null): readonly string[] {
+function playCells({ result, setting }: PairMechanics, clamp: Clamp | null): readonly string[] {
   const { playUnclamped, playClamped, clampShortening, ballLoad, slid, left, right } = result;
   const bench = Number.isFinite(playUnclamped) ? micrometres(playUnclamped) : 'nothing closes it';
+  if (setting?.kind === 'spring')
+    return [
+      'taken up',
+      'taken up',
+      '',
+      force(ballLoad),
+      stress(Math.max(left.contactStress, right.contactStress)),
+    ];
   if (!clamp) return [bench, '', '', '', ''];
   const free = Number.isFinite(playUnclamped) ? micrometres(playClamped) : 'nothing closes it';
   const clamped = ballLoad > 0 || slid !== 'no' ? 'none' : free;

@@ -99,9 +99,7 @@ test('an adjuster between two bearings leaves their distance to the hand that se
   const text = hub({}).replace('spacer: centre', 'adjuster: centre\n    travel: 1');
   const variant = asWritten(text);
   expect(variant.pairs[0]?.drawn).toBeNull();
-  expect(variant.unchecked.map(({ missing }) => missing)).toContain(
-    'position on its thread of adjuster.centre',
-  );
+  expect(variant.unchecked.map(({ missing }) => missing)).toContain('set of adjuster.centre');
 });
 
 test('a seat that only the spacer locates leaves no difference', () => {

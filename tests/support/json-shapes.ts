@@ -62,6 +62,16 @@ const spread = z.strictObject({ min: z.number(), mean: z.number(), max: z.number
 const addressed = z.strictObject({ address: z.string() });
 const known = z.number().nullable();
 const angles = z.strictObject({ nominal: z.number(), mounted: z.number() });
+const setBy = z
+  .strictObject({
+    kind: z.enum(['adjuster', 'spring']),
+    address: z.string(),
+    play: known,
+    preload: known,
+    rate: known,
+    rings: z.enum(['together', 'apart']),
+  })
+  .optional();
 const play = {
   axialClearanceUm: z.number().min(0).nullable(),
   playUnclamped: known,
@@ -72,6 +82,7 @@ const play = {
   spacerLoad: known,
   contactStress: z.number().min(0).nullable(),
   ...builds,
+  setBy,
   assumptions: z.array(z.string()),
   missing: z.string().optional(),
 };
@@ -291,6 +302,7 @@ const mounting = {
       slid: z.enum(['no', 'left', 'right', 'either']),
       rimRock: known,
       ...builds,
+      setBy,
       assumptions: z.array(z.string()),
     }),
   ),

@@ -2,6 +2,7 @@ import type { ResolvedHub } from '../../assembly/variants.ts';
 import { clampForce } from '../../engine/play/clamp-compression.ts';
 import type { SpecPath } from '../../spec/place.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
+import { readThread } from './read-thread.ts';
 
 /** The force that squeezes the stack. */
 export interface Clamp {
@@ -13,7 +14,7 @@ export interface Clamp {
 }
 
 /** Friction of thread and head where none is written: dry to lightly greased steel. */
-const usualFriction = 0.15;
+export const usualFriction = 0.15;
 
 /** The clamp of a hub: `instead` where one is given, its own force, its own torque turned into one, or the workshop's; null where nobody says. */
 export function clampOf(hub: ResolvedHub, workshop: Workshop | null, instead: number | null): Clamp | null {
@@ -51,10 +52,4 @@ export function clampOf(hub: ResolvedHub, workshop: Workshop | null, instead: nu
     path: hub.path,
     assumed: [`clamp ${shop.value.written}, the workshop's own`],
   };
-}
-
-/** `M12x1.5`: outside diameter and pitch, mm; the coarse pitch is not guessed. */
-function readThread(written: string): { readonly thread: number; readonly pitch: number } | null {
-  const match = /^\s*M\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*$/i.exec(written);
-  return match ? { thread: Number(match[1]), pitch: Number(match[2]) } : null;
 }

@@ -51,7 +51,8 @@ export function lineMechanics(
   const order = assembly.line
     .map(({ address }) => address)
     .filter((address) => own.some(({ loop }) => loop.bearings.includes(address)));
-  if (order.length <= 2) return null;
+  // A spring gives way to every other distance: its pair is told alone.
+  if (order.length <= 2 || own.some(({ setting }) => setting?.kind === 'spring')) return null;
   const places = linePositions(order, own, housing);
   const sides = order.map((address) => sideIn(own, address));
   if (!places || sides.some((side) => side === null)) return null;

@@ -34,7 +34,9 @@ export function mechanicsOf(
   const bearings = assembly.bearings.flatMap(
     (stack) => mount(stack, variant, workshop, how, conditions) ?? [],
   );
-  const alone = variant.pairs.map((pair) =>
+  const isSet = variant.pairs.some(({ loop }) => loop.setBy?.kind === 'adjuster');
+  const onBench = isSet && conditions !== bench ? mechanicsOf(variant, workshop, how).pairs : [];
+  const alone = variant.pairs.map((pair, index) =>
     pairMechanics(
       assembly,
       pair.loop,
@@ -43,6 +45,7 @@ export function mechanicsOf(
       clamp,
       workshop,
       conditions.temperature,
+      settingOf(onBench[index]),
     ),
   );
   const worked = alone.filter(isWorked);
@@ -56,6 +59,11 @@ export function mechanicsOf(
     return { ...pair, result: inLine(pair, line), assumed: [...pair.assumed, alone] };
   });
   return { clamp, bearings, pairs, lines };
+}
+
+/** An adjuster is set at 20 °C and stays where it is; a spring follows. */
+function settingOf(pair: PairMechanics | PairUnchecked | undefined): PairMechanics['setting'] {
+  return pair && isWorked(pair) && pair.setting?.kind === 'adjuster' ? pair.setting : null;
 }
 
 function mount(

@@ -4,13 +4,17 @@ import { REFERENCE_TEMPERATURE } from '../../engine/base/reference-temperature.t
 import { mismatchAt, type WarmLength, warmLength } from '../../engine/play/axial-temperature.ts';
 import { compliance } from '../../engine/play/clamp-compression.ts';
 import { type ClampedPair, type ClampedPairInput, clampedPair } from '../../engine/play/clamped-pair.ts';
+import { sprungPair } from '../../engine/play/sprung-pair.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
 import type { Closed } from '../close.ts';
 import { angularContact } from './angular-contact.ts';
+import { axleBetween } from './axle-between.ts';
 import type { Clamp } from './clamp-of.ts';
 import { housingBetween } from './housing-between.ts';
 import type { MountedBearing } from './mounted-bearing.ts';
+import { type PairSetting, pairSetting } from './pair-setting.ts';
 import { sideOf } from './side-of.ts';
+import { springInLine } from './spring-in-line.ts';
 import { type Squeezed, squeezedBetween } from './squeezed-between.ts';
 
 /** A pair of bearings as the fingers feel it, at the means. */
@@ -25,6 +29,8 @@ export interface PairMechanics {
   readonly right: MountedBearing;
   /** Everything between the inner rings that the clamp squeezes, left to right. */
   readonly squeezed: readonly Squeezed[];
+  /** Set by hand, or sprung; null where the parts between the rings set the distance. */
+  readonly setting: PairSetting | null;
   readonly assumed: readonly string[];
 }
 
@@ -38,7 +44,7 @@ export function isWorked(pair: PairMechanics | PairUnchecked): pair is PairMecha
   return 'result' in pair;
 }
 
-/** Works a located pair out; or says what is missing. */
+/** Works a located pair out; or says what is missing. An adjuster keeps what it was set to on the bench (`setBefore`). */
 export function pairMechanics(
   assembly: Assembly,
   loop: PairLoop,
@@ -47,6 +53,7 @@ export function pairMechanics(
   clamp: Clamp | null,
   workshop: Workshop | null,
   temperature: number,
+  setBefore: PairSetting | null = null,
 ): PairMechanics | PairUnchecked {
   const [left, right] = loop.bearings.map((address) =>
     bearings.find((bearing) => bearing.address === address),
@@ -55,8 +62,12 @@ export function pairMechanics(
   if (!right?.mounted) return { missing: wantedOf(loop.bearings[1], right) };
   const housing = loop.housing === 'shell' ? assembly.shell : assembly.freehub;
   if (!closed || !housing) return { missing: `distance between ${loop.bearings.join(' and ')}` };
-  const between = squeezedBetween(assembly, loop.inner, workshop);
   const shell = housingBetween(housing, loop, workshop);
+  const isPushed = loop.setBy?.where === 'beside';
+  const between =
+    isPushed && loop.inner.every(({ key }) => key !== 'length')
+      ? axleBetween(assembly, shell.lengths, workshop)
+      : squeezedBetween(assembly, loop.inner, workshop);
   const leftSide = sideOf(left, housing, 'left', bearings);
   const rightSide = sideOf(right, housing, 'right', bearings);
   if (!leftSide || !rightSide) {
@@ -65,14 +76,21 @@ export function pairMechanics(
   }
   // Outer rings that touch stop each other.
   const touch = loop.located === 'side-by-side' ? { holdInward: Number.POSITIVE_INFINITY } : {};
+  const sides = { left: { ...leftSide, ...touch }, right: { ...rightSide, ...touch } };
+  const growth = warmed(between.lengths, shell.lengths, temperature);
+  const housingCompliance = compliance(shell.stretches);
+  const spacerCompliance = compliance(between.stretches);
+  const give = spacerCompliance + housingCompliance;
+  const setting = setBefore ?? pairSetting(loop, { ...sides, mismatch: closed.mean, warmed: growth, give });
+  if (setting && 'missing' in setting) return setting;
+  const spring = loop.setBy ? null : springInLine(assembly.line);
   const input: ClampedPairInput = {
-    left: { ...leftSide, ...touch },
-    right: { ...rightSide, ...touch },
-    mismatch: closed.mean + warmed(between.lengths, shell.lengths, temperature),
-    clampForce: clamp?.force ?? 0,
-    spacerCompliance: compliance(between.stretches),
-    housingCompliance: compliance(shell.stretches),
-    heldBy: 'clamp',
+    ...sides,
+    mismatch: (setting?.mismatch ?? closed.mean) + growth,
+    clampForce: spring?.preload ?? clamp?.force ?? 0,
+    spacerCompliance,
+    housingCompliance,
+    heldBy: isPushed ? 'threads' : 'clamp',
   };
   const assumed = [
     ...left.assumed,
@@ -80,15 +98,21 @@ export function pairMechanics(
     ...between.assumed,
     ...shell.assumed,
     ...(clamp?.assumed ?? []),
+    ...(setting?.assumed ?? []),
+    ...(spring?.assumed ?? []),
   ];
   return {
     loop,
     input,
-    result: clampedPair(input),
+    result:
+      setting?.kind === 'spring'
+        ? sprungPair(sides.left, sides.right, setting.preload ?? 0, setting.way)
+        : clampedPair(input),
     axial: tighter(left.axial, right.axial),
     left,
     right,
     squeezed: between.stretches,
+    setting,
     assumed: [...new Set(assumed)],
   };
 }
@@ -107,6 +131,11 @@ function wantedOf(address: string, mounted: MountedBearing | undefined): string 
 /** Whether anything stops the housing both ways. */
 export function isClosed({ result }: PairMechanics): boolean {
   return Number.isFinite(result.playClampedSigned);
+}
+
+/** Whether many builds of a pair differ: a spring takes up in each whatever its lengths leave. */
+export function isCounted(pair: PairMechanics): boolean {
+  return isClosed(pair) && pair.setting?.kind !== 'spring';
 }
 
 /** What temperature adds to δ, mm: the inner line grows by its materials, the housing by its own. */

@@ -57,12 +57,25 @@ export function varyingPair(
   how: 'drawn' | 'built',
   bearings: Batch = 'apart',
 ): VaryingPair {
+  // What is set by the feel of the hand comes out alike in every hub, whatever its parts are.
+  if (pair.setting) return setAlike(pair);
   return {
     ...pair.input,
     left: varyingSide(pair.left, pair.input.left, bearings),
     right: varyingSide(pair.right, pair.input.right, bearings),
     lengths: pair.loop.terms.flatMap((item) => varyingLength(item, how, bearings)),
   };
+}
+
+function setAlike({ input, left, right }: PairMechanics): VaryingPair {
+  const fixed = ({ address, mounted }: MountedBearing, side: VaryingSide['side']): VaryingSide => ({
+    side,
+    clearance: { id: clearanceOf(address), mean: mounted?.mean ?? 0, sigma: 0 },
+    outer: null,
+    inner: null,
+    thermalLoss: 0,
+  });
+  return { ...input, left: fixed(left, input.left), right: fixed(right, input.right), lengths: [] };
 }
 
 /** A length of the loop; parts that lie in it several times stray each on their own. */

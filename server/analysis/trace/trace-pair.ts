@@ -2,12 +2,14 @@ import { axialHalfRange } from '../../engine/contact/axial-load.ts';
 import { area } from '../../engine/play/clamp-compression.ts';
 import type { Clamp } from '../mechanics/clamp-of.ts';
 import type { PairMechanics } from '../mechanics/pair-mechanics.ts';
+import type { PairSetting } from '../mechanics/pair-setting.ts';
 import type { Squeezed } from '../mechanics/squeezed-between.ts';
 import { input, step, type TracedValue, type TraceStep } from './trace-step.ts';
 
 /** From δ and the axial clearances to play and load, as the clamp leaves them; all at the means. */
 export function tracePair(pair: PairMechanics, clamp: Clamp | null): readonly TraceStep[] {
-  const { input: given, result, loop } = pair;
+  const { input: given, result, loop, setting } = pair;
+  if (setting?.kind === 'spring') return springSteps(setting, result.ballLoad);
   const between = loop.bearings.join(' and ');
   const half = [given.left, given.right].map(({ bearing }) => axialHalfRange(bearing));
   const ranges: readonly TracedValue[] = loop.bearings.map((address, side) =>
@@ -47,6 +49,25 @@ export function tracePair(pair: PairMechanics, clamp: Clamp | null): readonly Tr
     ),
   );
   return [...steps, ...loadSteps(pair, between, clamped)];
+}
+
+function springSteps({ address, rate, preload, assumed }: PairSetting, load: number): readonly TraceStep[] {
+  const pressed = input(`preload by ${address}`, preload ?? 0, 'N');
+  return [
+    step(
+      pressed,
+      '(free height − height as assembled) ÷ yield of the spring',
+      null,
+      [input(`yield of ${address}`, rate ? 1 / rate : 0, 'mm/N')],
+      assumed,
+    ),
+    step(
+      input('axial force through each bearing', load, 'N'),
+      'no more than what holds the outer rings',
+      null,
+      [pressed],
+    ),
+  ];
 }
 
 function ofStretch(stretch: Squeezed): readonly TracedValue[] {

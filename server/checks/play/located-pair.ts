@@ -36,7 +36,7 @@ export function locatedPairs(analysis: Analysis, variant: VariantAnalysis): read
   return pairs.flatMap((pair, index) => {
     const result = variant.pairs[index];
     const closed = result?.built ?? result?.drawn;
-    if (!isWorked(pair) || !result || !closed) return [];
+    if (!isWorked(pair) || !result || !closed || pair.setting) return [];
     const located: LocatedPair = {
       variant,
       loop: result.loop,

@@ -2,15 +2,22 @@ import { axialSpring, offsetOfSpring } from './pair-equilibrium.ts';
 import { type PairSide, travel } from './pair-side.ts';
 
 /**
- * Mismatch δ at which an adjuster that squeezes the inner rings together leaves `play` (mm, unclamped), mm. Clamp
- * and temperature then act on it as on a spacer of that length.
+ * Mismatch δ at which an adjuster leaves `play` (mm, unclamped), mm: near the end of the travel where the inner
+ * rings come together, or where they go apart. Clamp and temperature then act on it as on a spacer of that length.
  */
-export function mismatchForPlay(left: PairSide, right: PairSide, play: number): number {
-  return play - travel(left, 'inward') - travel(right, 'inward');
+export function mismatchForPlay(
+  left: PairSide,
+  right: PairSide,
+  play: number,
+  way: 'inward' | 'outward' = 'inward',
+): number {
+  const missing = play - travel(left, way) - travel(right, way);
+  return way === 'inward' ? missing : -missing;
 }
 
 /**
- * Mismatch δ at which an adjuster presses both bearings with `preload` N before anything else is clamped, mm. The
+ * Mismatch δ at which an adjuster presses both bearings with `preload` N before anything else is clamped, mm: inner
+ * rings together or apart. The
  * shell between the stops gives way by `housingCompliance`, mm/N.
  */
 export function mismatchForPreload(
@@ -18,10 +25,12 @@ export function mismatchForPreload(
   right: PairSide,
   preload: number,
   housingCompliance: number,
+  way: 'inward' | 'outward' = 'inward',
 ): number {
   const squeezed = offsetOfSpring(axialSpring(left.bearing), preload) - left.flush;
   const other = offsetOfSpring(axialSpring(right.bearing), preload) - right.flush;
-  return -(squeezed + other + preload * housingCompliance);
+  const pressed = squeezed + other + preload * housingCompliance;
+  return way === 'inward' ? -pressed : pressed;
 }
 
 /** A wave washer behind a ring that can slide. */

@@ -5,7 +5,7 @@ import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
 import type { Conditions } from '../../analysis/mechanics/conditions.ts';
 import type { LineMechanics } from '../../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
-import { isClosed, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
+import { isCounted, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
 import { type FitMount, fitMount, type Range } from './fit-mount.ts';
 import { mountCautions } from './mount-cautions.ts';
@@ -79,7 +79,7 @@ export function mountAnswer(
   const mostPlay = limits.value('play-clamped');
   const pairs = mechanics.pairs.filter(isWorked).map((pair) => ({
     ...pairMount(pair, clamp),
-    builds: clamp && isClosed(pair) ? buildsInBrief(pair, how, mostPlay) : null,
+    builds: clamp && isCounted(pair) ? buildsInBrief(pair, how, mostPlay) : null,
   }));
   const unworked = mechanics.pairs.flatMap((pair, index) => {
     const loop = variant.pairs[index]?.loop;

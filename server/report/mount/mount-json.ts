@@ -1,5 +1,5 @@
 import { lineJson } from '../stack/line-json.ts';
-import { anglesJson, buildsJson } from '../stack/mechanics-json.ts';
+import { anglesJson, buildsJson, settingJson } from '../stack/mechanics-json.ts';
 import type { FitMount, Range } from './fit-mount.ts';
 import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
 
@@ -69,8 +69,14 @@ function fitJson(fit: FitMount) {
 }
 
 function pairJson(pair: BuiltPair) {
-  const { axialClearance, assumed, builds, ...rest } = pair;
-  return { ...rest, axialClearanceUm: um(axialClearance), ...buildsJson(builds), assumptions: assumed };
+  const { axialClearance, assumed, builds, setting, ...rest } = pair;
+  return {
+    ...rest,
+    ...settingJson(setting),
+    axialClearanceUm: um(axialClearance),
+    ...buildsJson(builds),
+    assumptions: assumed,
+  };
 }
 
 function rangeJson({ least, mean, most }: Range, times = 1) {

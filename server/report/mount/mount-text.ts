@@ -1,4 +1,5 @@
 import { anglesInBrief } from '../../analysis/mechanics/angular-contact.ts';
+import { settingInBrief } from '../../analysis/mechanics/setting-in-brief.ts';
 import { force, length, micrometres, millimetres, share, signed, stress } from '../../engine/base/figures.ts';
 import { buildLines } from '../stack/play-text.ts';
 import { textTable } from '../text-table.ts';
@@ -103,7 +104,9 @@ function sayWarming({ part, difference, to, possible }: NonNullable<FitMount['wa
 
 function pairLines(pair: BuiltPair): readonly string[] {
   const { bearings, delta, axialClearance, playUnclamped, playShoulders, playClamped, rimRock } = pair;
+  if (pair.setting?.kind === 'spring') return springLines(pair);
   const rows = [
+    ...(pair.setting ? [['set by hand', settingInBrief(pair.setting)]] : []),
     ['inner less outer distance', `${signed(delta, 3)} mm`],
     ...(axialClearance === null
       ? []
@@ -138,6 +141,24 @@ function pairLines(pair: BuiltPair): readonly string[] {
     ...textTable(rows, { indent: 4 }),
     ...(pair.builds ? buildLines(pair.builds).map((text) => `    ${text}`) : []),
   ];
+}
+
+/** A sprung pair has no play of its own to tell of. */
+function springLines({
+  bearings,
+  housing,
+  setting,
+  ballLoad,
+  contactStress,
+  playClamped,
+}: BuiltPair): readonly string[] {
+  const rows = [
+    ['preload', setting ? settingInBrief(setting) : ''],
+    ['play', playClamped === null ? 'nothing closes the pair' : 'taken up by the spring'],
+    ['axial force through each bearing', force(ballLoad ?? 0)],
+    ['contact stress', stress(contactStress ?? 0)],
+  ];
+  return [`  ${bearings.join(' and ')} in the ${housing}`, ...textTable(rows, { indent: 4 })];
 }
 
 function sayPlay(play: number): string {

@@ -29,6 +29,8 @@ export interface PairMount {
   readonly slid: 'no' | 'left' | 'right' | 'either';
   /** Travel of a rim of `rimRadius` from side to side, before clamping; null where it is not worked out. */
   readonly rimRock: number | null;
+  /** Set by hand, or sprung; null where the parts between the rings set the distance. */
+  readonly setting: PairMechanics['setting'];
   readonly assumed: readonly string[];
 }
 
@@ -38,7 +40,8 @@ export const rimRadius = 311;
 /** Gathers what a pair comes to. */
 export function pairMount(pair: PairMechanics, clamp: Clamp | null): PairMount {
   const { result, loop, input, left, right } = pair;
-  const clamped = clamp ? result : null;
+  // A spring presses whether or not anything is clamped.
+  const clamped = clamp || pair.setting?.kind === 'spring' ? result : null;
   return {
     housing: loop.housing,
     bearings: loop.bearings,
@@ -56,6 +59,7 @@ export function pairMount(pair: PairMechanics, clamp: Clamp | null): PairMount {
     grip: Math.min(left.grip, right.grip),
     slid: clamped?.slid ?? 'no',
     rimRock: rockOf(pair),
+    setting: pair.setting,
     assumed: pair.assumed,
   };
 }

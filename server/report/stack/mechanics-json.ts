@@ -1,7 +1,7 @@
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import type { Mechanics } from '../../analysis/mechanics/mechanics-of.ts';
 import type { PairMechanics, PairUnchecked } from '../../analysis/mechanics/pair-mechanics.ts';
-import { isClosed } from '../../analysis/mechanics/pair-mechanics.ts';
+import { isClosed, isCounted } from '../../analysis/mechanics/pair-mechanics.ts';
 import type { PairLoop } from '../../assembly/loop.ts';
 import type { Spread } from '../../engine/seats/interference-spread.ts';
 
@@ -15,8 +15,8 @@ export function pairMechanicsJson(
   const pair = mechanics.pairs[index];
   const worked = pair && isWorked(pair) ? pair : null;
   const result = worked?.result;
-  const clamped = mechanics.clamp ? result : undefined;
-  const builds = worked && clamped && isClosed(worked) ? buildsInBrief(worked, how, mostPlay) : null;
+  const clamped = mechanics.clamp || worked?.setting?.kind === 'spring' ? result : undefined;
+  const builds = worked && clamped && isCounted(worked) ? buildsInBrief(worked, how, mostPlay) : null;
   return {
     axialClearanceUm: worked?.axial == null ? null : worked.axial * 1000,
     playUnclamped: finite(result?.playUnclamped),
@@ -27,9 +27,18 @@ export function pairMechanicsJson(
     spacerLoad: finite(clamped?.spacerLoad),
     contactStress: clamped ? Math.max(clamped.left.contactStress, clamped.right.contactStress) : null,
     ...buildsJson(builds),
+    ...settingJson(worked?.setting ?? null),
     assumptions: worked?.assumed ?? [],
     ...(pair && !isWorked(pair) ? { missing: pair.missing } : {}),
   };
+}
+
+/** What sets a pair in place of a fixed length: mm, N, N/mm; no key where nothing does. */
+export function settingJson(setting: PairMechanics['setting']) {
+  if (!setting) return {};
+  const { kind, address, play, preload, rate, way } = setting;
+  const rings: 'together' | 'apart' = way === 'inward' ? 'together' : 'apart';
+  return { setBy: { kind, address, play, preload, rate, rings } };
 }
 
 /** What becomes of many builds, shares from 0 to 1; null without a clamp. */

@@ -1,7 +1,7 @@
 import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
-import { isClosed, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
+import { isClosed, isCounted, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import { force, micrometres, share } from '../../engine/base/figures.ts';
 import { lineLines } from '../mount/line-text.ts';
 import { textTable } from '../text-table.ts';
@@ -41,17 +41,18 @@ function row(
   if (!pair || !isWorked(pair))
     return { cells: [`${what}: missing ${pair?.missing ?? 'bearings'}`], builds: null };
   const { playUnclamped, playClamped, ballLoad, clampShortening } = pair.result;
+  if (pair.setting?.kind === 'spring' && isClosed(pair))
+    return { cells: [what, 'taken up', 'taken up', force(ballLoad)], builds: null };
   if (!clamp) return { cells: [what, sayPlay(playUnclamped), 'needs clamp'], builds: null };
   if (!isClosed(pair)) return { cells: [what, sayPlay(playUnclamped)], builds: null };
-  const builds = buildsInBrief(pair, how, mostPlay);
+  const builds = isCounted(pair) ? buildsInBrief(pair, how, mostPlay) : null;
   const cells = [
     what,
     sayPlay(playUnclamped),
     ballLoad > 0 ? 'none' : sayPlay(playClamped),
     force(ballLoad),
     micrometres(clampShortening),
-    share(builds.loaded),
-    share(builds.playHigh),
+    ...(builds ? [share(builds.loaded), share(builds.playHigh)] : []),
   ];
   return { cells, builds };
 }
