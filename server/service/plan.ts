@@ -34,12 +34,32 @@ export function planOf(variant: VariantAnalysis, analysis: Pick<Analysis, 'works
   const known = kept.get(variant);
   if (known) return known;
   const { workshop, limits } = analysis;
-  const made = makePlan(hubworkOf(variant, { workshop, warmest: limits.value('fitting-temperature') }));
+  const made =
+    mostParts < variant.assembly.line.length
+      ? tooMany(variant)
+      : makePlan(hubworkOf(variant, { workshop, warmest: limits.value('fitting-temperature') }));
   kept.set(variant, made);
   return made;
 }
 
 const kept = new WeakMap<VariantAnalysis, Plan>();
+
+/** No hub has as many; the search grows with the cube of them, and nobody should wait for a slip of the keyboard. */
+const mostParts = 60;
+
+function tooMany(variant: VariantAnalysis): Plan {
+  const count = variant.assembly.line.length;
+  return {
+    variant: variant.name,
+    bodies: [],
+    apart: [],
+    together: [],
+    locked: null,
+    clashes: [],
+    measure: [],
+    assumed: [`no order is looked for: the stack has ${count} parts, ${mostParts} at most`],
+  };
+}
 
 function makePlan(work: Hubwork): Plan {
   const { variant, bodies, blocking, ties, measure, assumed } = work;

@@ -5,7 +5,7 @@ import { driverSize, driversOnWall } from './driver-size.ts';
 import type { Hubwork } from './hubwork.ts';
 import { pressForce, warmingFor } from './press-force.ts';
 import { leaves } from './reach-in.ts';
-import { reliefIn, seatPath } from './seat-path.ts';
+import { landsFrom, reliefIn, seatPath } from './seat-path.ts';
 import type { PressedIn, PressForce, Support } from './step.ts';
 import type { Move } from './take-apart.ts';
 import type { Tie } from './ties.ts';
@@ -37,15 +37,20 @@ function oneIn(bearing: Body, presses: readonly Press[], move: Move, work: Hubwo
   const from = leaves(bearing.address, move);
   const stop = stopOf(bearing.address, outer !== undefined, work);
   const ring = inner && outer ? 'both' : stop === 'spacer' ? 'both' : outer ? 'outer' : 'inner';
+  const byAxle =
+    outer === undefined && move.moving.includes('axle') && !move.moving.includes(bearing.address);
   const section = bearing.part.bearing as NonNullable<Body['part']['bearing']>;
   const driver = driverSize(ring, section);
   const compound = seat?.seat.values.compound?.value === true;
   const housing = outer ? work.find.get(outer.b) : undefined;
-  const path = housing ? seatPath(bearing, housing, from, seat?.seat.values.land?.value.nominal ?? null) : [];
+  const path = housing
+    ? seatPath(bearing, housing, from, landsFrom(work.variant.assembly[seat?.housing ?? 'shell'], from))
+    : [];
   const touches = touched(bearing, from, move, work);
   const { inside: bore } = section.inner;
   return {
     bearing: bearing.address,
+    pushed: byAxle ? 'axle' : 'bearing',
     ring,
     why:
       inner && outer
@@ -57,15 +62,18 @@ function oneIn(bearing: Body, presses: readonly Press[], move: Move, work: Hubwo
             : 'tight-on-axle',
     into: seat?.address ?? outer?.b ?? 'axle',
     driver,
-    onWall: driversOnWall(driver, work.bench.workshop),
-    pilot: { from: bore - 0.1, to: bore - 0.02, by: holdsAxle(bearing, move, work) ? 'axle' : 'pin' },
+    // An axle is pushed on its own end: no driver goes on a ring.
+    onWall: byAxle ? null : driversOnWall(driver, work.bench.workshop),
+    pilot: { from: bore - 0.1, to: bore - 0.02, by: holdsAxle(move) ? 'axle' : 'pin' },
     path,
     relief: reliefIn(path),
     below: housing ? belowFace(section.outer, housing, from) : null,
     force: compound ? null : forceOf(presses),
     warming: outer?.fit ? warmingFor(outer.fit, work.bench.warmest) : null,
     compound,
-    support: supports(bearing, housing ?? null, ring, touches, from, move, work),
+    support: byAxle
+      ? backed(bearing, move.side, work)
+      : supports(bearing, housing ?? null, ring, touches, from, move, work),
     stop,
     touches,
   };
@@ -103,10 +111,8 @@ function touched(bearing: Body, from: Side, move: Move, work: Hubwork): string |
   return near[0]?.address ?? null;
 }
 
-function holdsAxle(bearing: Body, { moving, held }: Move, work: Hubwork): boolean {
-  const axle = work.find.get('axle');
-  const there = moving.includes(bearing.address) ? held : moving;
-  return axle !== undefined && there.includes('axle');
+function holdsAxle({ moving, held }: Move): boolean {
+  return moving.includes('axle') || held.includes('axle');
 }
 
 function belowFace(
@@ -128,6 +134,16 @@ function forceOf(presses: readonly Press[]): PressForce {
     }),
     { least: 0, typical: 0, most: 0 },
   );
+}
+
+/** The inner ring an axle is pressed into stands on a sleeve at the far side, so the balls carry nothing. */
+function backed(bearing: Body, from: Side, work: Hubwork): readonly Support[] {
+  const inner = work.find.get(bearing.address)?.part.bearing?.inner;
+  if (!inner) return [];
+  const side = opposite(from);
+  return [
+    { under: 'inner-ring', part: bearing.address, side, inside: inner.inside + 0.1, outside: inner.outside },
+  ];
 }
 
 /** A seat is backed at the far end of its housing, an inner ring at what it runs up against. */

@@ -1,8 +1,9 @@
 import type { Body } from './body.ts';
 import type { Hubwork } from './hubwork.ts';
+import { offAxle } from './off-axle.ts';
 import { pressForce } from './press-force.ts';
 import { leaves, reachIn } from './reach-in.ts';
-import { reliefIn, seatPath } from './seat-path.ts';
+import { landsFrom, reliefIn, seatPath } from './seat-path.ts';
 import type { PressedOut, Support } from './step.ts';
 import type { Move } from './take-apart.ts';
 import type { Tie } from './ties.ts';
@@ -37,30 +38,22 @@ function oneOut(bearing: Body, presses: readonly Press[], move: Move, work: Hubw
     fit && mounted ? pressForce(fit, mounted.width) : null,
   );
   const seat = work.seats.get(bearing.address);
-  const rings = seat?.seat.ring ? [`${seat.address}.retaining-ring`] : [];
+  const ring = seat?.seat.ring ? `${seat.address}.retaining-ring` : null;
+  // A ring still there lies at the blind end: it holds nothing back and comes after the bearing.
+  const rings = ring !== null && ![...move.moving, ...move.held].includes(ring) ? [ring] : [];
   const compound = outer !== undefined && seat?.seat.values.compound?.value === true;
   const force = compound || forces.includes(null) ? null : sum(forces.flatMap((one) => one ?? []));
   const base = { bearing: bearing.address, compound, force };
-  if (!outer) {
-    const bare = innerFace(bearing, work);
-    return {
-      ...base,
-      from: inner?.b ?? 'axle',
-      ring: 'inner',
-      reach: { by: 'inner-ring', bare },
-      // An outer ring that stays in its seat while the axle is driven out takes the force through the balls.
-      scrap: bare < 0.3 || isHoused(bearing.address, move, work),
-      ringsFirst: [],
-      relief: null,
-      support: isHoused(bearing.address, move, work)
-        ? housingSupport(bearing, move, work)
-        : innerSupport(bearing, move),
-    };
-  }
+  if (!outer) return { ...base, ...offAxle(bearing, move, work) };
   const reach = reachIn(bearing, move, [...move.moving, ...move.held], work);
   const housing = work.find.get(outer.b);
   const path = housing
-    ? seatPath(bearing, housing, leaves(bearing.address, move), seat?.seat.values.land?.value.nominal ?? null)
+    ? seatPath(
+        bearing,
+        housing,
+        leaves(bearing.address, move),
+        landsFrom(work.variant.assembly[seat?.housing ?? 'shell'], leaves(bearing.address, move)),
+      )
     : [];
   return {
     ...base,
@@ -72,13 +65,6 @@ function oneOut(bearing: Body, presses: readonly Press[], move: Move, work: Hubw
     relief: reliefIn(path),
     support: housingSupport(bearing, move, work),
   };
-}
-
-/** Whether a bearing still sits in its housing when the axle leaves it. */
-function isHoused(bearing: string, { moving, held }: Move, work: Hubwork): boolean {
-  const housing = work.seats.get(bearing)?.housing;
-  const same = moving.includes(bearing) ? moving : held;
-  return housing !== undefined && same.includes(housing);
 }
 
 function housingSupport(bearing: Body, move: Move, work: Hubwork): Support | null {
@@ -93,28 +79,6 @@ function housingSupport(bearing: Body, move: Move, work: Hubwork): Support | nul
     inside: outer.outside + dropRoom,
     outside: null,
   };
-}
-
-function innerSupport(bearing: Body, move: Move): Support | null {
-  const inner = bearing.part.bearing?.inner;
-  if (!inner) return null;
-  const side = leaves(bearing.address, move) === 'left' ? 'right' : 'left';
-  return { under: 'inner-ring', part: bearing.address, side, inside: inner.inside, outside: inner.outside };
-}
-
-/** How much of the inner ring's face stands out beside the thickest part of the axle, mm on one side. */
-function innerFace(bearing: Body, work: Hubwork): number {
-  const inner = bearing.part.bearing?.inner;
-  const axle = work.find.get('axle');
-  if (!inner || !axle) return 0;
-  const near = axle.tubes
-    .filter(
-      ({ left, right, outside }) =>
-        inner.inside + 0.1 < outside &&
-        (Math.abs(left - inner.right) < 0.5 || Math.abs(right - inner.left) < 0.5),
-    )
-    .map(({ outside }) => outside);
-  return (inner.outside - Math.min(inner.outside, Math.max(inner.inside, ...near))) / 2;
 }
 
 const sum = (

@@ -32,8 +32,10 @@ export function priceOf(direction: 'apart' | 'together', work: Hubwork): Price {
     const against = outer.filter(({ a }) => leaves(a, split) !== (seats.get(a)?.from ?? null)).length;
     const base = 1000 + 100 * presses.length + 200 * threads + 150 * against + parts;
     if (direction === 'together') {
+      // An axle goes into a bearing that is in its seat only where nothing else is simpler.
+      const into = presses.filter(({ ring, a }) => ring === 'inner' && !split.moving.includes(a)).length;
       const stopped = outer.filter(({ a }) => seats.get(a)?.stop !== 'spacer').length;
-      return base + 5 * stopped + 2 * split.moving.length;
+      return base + 50 * into + 5 * stopped + 2 * split.moving.length;
     }
     const reached = outer.map(({ a }) => {
       const bearing = find.get(a);

@@ -101,7 +101,8 @@ function isBare(body: Body, side: Side, others: readonly Body[]): boolean {
   return driverFace <= bareWidth(end.inside, end.outside, inFront);
 }
 
-function isBehind(tube: Tube, bearing: Body, side: Side): boolean {
+/** Whether a tube lies behind a bearing that leaves to a side. */
+export function isBehind(tube: Tube, bearing: Body, side: Side): boolean {
   const { left, right } = spanOf(bearing.tubes);
   const middle = (left + right) / 2;
   return opposite(side) === 'left'
@@ -116,7 +117,7 @@ function fills(tube: Tube, bore: number, bearing: Body): boolean {
 }
 
 /** The widest ring of a face between two diameters that no tube lies in front of, as a width of one side, mm. */
-function bareWidth(from: number, to: number, tubes: readonly Tube[]): number {
+export function bareWidth(from: number, to: number, tubes: readonly Tube[]): number {
   const spans = tubes
     .filter(({ inside, outside }) => inside < to && from < outside)
     .sort((a, b) => a.inside - b.inside);

@@ -1,3 +1,4 @@
+import type { FilledHousing } from '../assembly/housings.ts';
 import type { Side } from '../spec/model.ts';
 import type { Body } from './body.ts';
 
@@ -12,14 +13,14 @@ export interface PathSegment {
 const fitBand = 0.1;
 
 /**
- * The bore of a housing as a ring meets it from the mouth on `side` to its place. Where only a `land` next to the
- * stop is bored to the fit, the rest of the seat is open. Grooves too narrow to let the ring go are not told.
+ * The bore of a housing as a ring meets it from the mouth on `side` to its place. Where `lands` are written only
+ * they are bored to the fit, the rest is open. Grooves too narrow to let the ring go are not told.
  */
 export function seatPath(
   bearing: Body,
   housing: Body,
   side: Side,
-  land: number | null,
+  lands: readonly Land[] | null,
 ): readonly PathSegment[] {
   const ring = bearing.part.bearing?.outer;
   if (!ring) return [];
@@ -34,14 +35,8 @@ export function seatPath(
     .filter(({ from, to }) => from < to - 1e-6)
     .sort((a, b) => a.from - b.from)
     .flatMap(({ from, to, inside }) => {
-      const open = ring.outside + fitBand < inside;
-      const edge = land === null ? 0 : Math.max(0, end - land);
-      if (open || edge <= from) return [{ from, to, fit: open ? ('loose' as const) : ('tight' as const) }];
-      if (to <= edge) return [{ from, to, fit: 'loose' as const }];
-      return [
-        { from, to: edge, fit: 'loose' as const },
-        { from: edge, to, fit: 'tight' as const },
-      ];
+      if (ring.outside + fitBand < inside) return [{ from, to, fit: 'loose' as const }];
+      return lands === null ? [{ from, to, fit: 'tight' as const }] : byLands(from, to, lands);
     });
   const width = ring.right - ring.left;
   // A groove narrower than half the ring never lets go of it.
@@ -51,6 +46,44 @@ export function seatPath(
       : cut,
   );
   return joined(felt);
+}
+
+/** Where a seat is bored to its fit, mm from the mouth. */
+export interface Land {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The lands a ring passes that comes in from a side: each next to the stop of its seat; a seat without one is bored
+ * to its fit from the stop of the seat before it. Null where no land is written and the whole bore is the fit.
+ */
+export function landsFrom(housing: FilledHousing | null, side: Side): readonly Land[] | null {
+  const seats = (housing?.seats ?? [])
+    .filter(({ from }) => from === side)
+    .flatMap(({ seat: { values } }) =>
+      values.depth ? [{ depth: values.depth.value.nominal, land: values.land?.value.nominal }] : [],
+    )
+    .sort((a, b) => a.depth - b.depth);
+  if (seats.every(({ land }) => land === undefined)) return null;
+  return seats.map(({ depth, land }, index) => ({
+    from: land === undefined ? (seats[index - 1]?.depth ?? 0) : Math.max(0, depth - land),
+    to: depth,
+  }));
+}
+
+function byLands(from: number, to: number, lands: readonly Land[]): readonly PathSegment[] {
+  const inside = (at: number): boolean => lands.some((land) => land.from <= at && at <= land.to);
+  const cuts = [from, to, ...lands.flatMap((land) => [land.from, land.to])]
+    .filter((at) => from <= at && at <= to)
+    .sort((a, b) => a - b);
+  return cuts.slice(1).flatMap((end, index) => {
+    const start = cuts[index] as number;
+    if (end - start < 1e-6) return [];
+    return [
+      { from: start, to: end, fit: inside((start + end) / 2) ? ('tight' as const) : ('loose' as const) },
+    ];
+  });
 }
 
 /** The stretch in which a ring that was tight goes loose before it tightens again; null where there is none. */

@@ -47,7 +47,9 @@ export interface Warming {
 /** One bearing pressed home. */
 export interface PressedIn {
   readonly bearing: string;
-  /** Which ring the driver pushes on. */
+  /** Whether the bearing is pushed, or the axle goes into a bearing that stays. */
+  readonly pushed: 'bearing' | 'axle';
+  /** Which ring the driver pushes on, or, under an axle that is pushed, which ring is backed. */
   readonly ring: 'outer' | 'inner' | 'both';
   readonly why: 'tight-in-seat' | 'tight-on-axle' | 'both-tight' | 'stopped-by-spacer';
   /** Seat, or the axle. */

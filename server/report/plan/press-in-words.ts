@@ -5,7 +5,7 @@ import { along, forceWords, list, type StepWords, supportWords } from './step-wo
 
 /** Pressing bearings home, in words. */
 export function pressInWords(step: Step, pressed: readonly PressedIn[]): StepWords {
-  const into = [...new Set(pressed.map((one) => one.into))];
+  const into = [...new Set(pressed.map((one) => (one.pushed === 'axle' ? one.bearing : one.into)))];
   const where = into.length === 1 && into[0] === 'axle' ? 'onto the axle' : `into ${list(into)}`;
   return {
     head: `Press ${step.part} ${where} from the ${step.side}${along(step)}`,
@@ -26,10 +26,16 @@ const reasons = {
 } as const;
 
 function detailsOf(one: PressedIn, several: boolean): readonly string[] {
+  const how =
+    one.pushed === 'axle'
+      ? ['push on the end of the axle: it is tight in the bearing, whose inner ring is backed']
+      : [
+          `push on ${rings[one.ring]}: ${reasons[one.why]}`,
+          driverWords(one),
+          `pilot in its bore: ${one.pilot.by === 'axle' ? 'the axle itself' : `a pin of ⌀${length(one.pilot.from)} to ${length(one.pilot.to)}`}`,
+        ];
   const said = [
-    `push on ${rings[one.ring]}: ${reasons[one.why]}`,
-    driverWords(one),
-    `pilot in its bore: ${one.pilot.by === 'axle' ? 'the axle itself' : `a pin of ⌀${length(one.pilot.from)} to ${length(one.pilot.to)}`}`,
+    ...how,
     ...one.support.map(supportWords),
     forceWords(one.force, one.compound),
     ...warmWords(one),
@@ -78,7 +84,7 @@ function pathWords({ path, relief }: PressedIn): readonly string[] {
   return [...open, ...loose];
 }
 
-function stopWords({ stop, below, touches, bearing }: PressedIn): string {
+function stopWords({ stop, below, touches, bearing, pushed }: PressedIn): string {
   const touch =
     touches === null
       ? ''
@@ -92,7 +98,9 @@ function stopWords({ stop, below, touches, bearing }: PressedIn): string {
     case 'bearing':
       return `stop when its rings lie against the bearing before it${depth}${touch}`;
     case 'axle':
-      return `stop when ${bearing} is home on the axle${touch}`;
+      return pushed === 'axle'
+        ? `stop when the axle stands in ${bearing} as far as drawn`
+        : `stop when ${bearing} is home on the axle${touch}`;
     case 'shoulder':
       return `stop when the tone changes and the force jumps: it is home${depth}${touch}`;
   }

@@ -1,4 +1,5 @@
 import { length, millimetres } from '../../engine/base/figures.ts';
+import { backingFace } from '../../service/off-axle.ts';
 import type { PressedOut, Step } from '../../service/step.ts';
 import { along, forceWords, list, type StepWords, supportWords } from './step-words.ts';
 
@@ -26,7 +27,9 @@ function detailsOf(one: PressedOut, several: boolean): readonly string[] {
     ...one.ringsFirst.map(
       (ring) => `first make sure that the retaining ring of ${ring.replace(/\.retaining-ring$/, '')} is out`,
     ),
-    reachWords(one),
+    ...(one.reach.by === 'inner-ring' && one.support === null && !one.scrap
+      ? ['its inner ring is backed through the bearing that the support stands under']
+      : [reachWords(one)]),
     one.scrap
       ? `the force goes through the balls: ${one.bearing} is scrap once it is out`
       : `the balls carry nothing of it: ${one.bearing} may be used again if it still runs clean`,
@@ -47,7 +50,9 @@ function reachWords({ reach, bearing }: PressedOut): string {
     case 'outer-ring':
       return `push on its outer ring from behind: ${millimetres(reach.bare)} of it lie bare`;
     case 'inner-ring':
-      return `hold it by its inner ring, ${millimetres(reach.bare)} of it lie bare, and press the axle out of it`;
+      return reach.bare < backingFace
+        ? 'its inner ring cannot be backed: the axle is driven out against the outer ring'
+        : `back its inner ring, ${millimetres(reach.bare)} of it lie bare, and press the axle out of it`;
     case 'part':
       return `push on the end of ${reach.part === 'axle' ? 'the axle' : reach.part}: its shoulder takes ${bearing} along`;
     case 'drift':

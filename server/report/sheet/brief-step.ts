@@ -1,5 +1,6 @@
 import { force, length, millimetres } from '../../engine/base/figures.ts';
 import type { ToMake } from '../../service/driver-size.ts';
+import { backingFace } from '../../service/off-axle.ts';
 import type { PressedIn, PressedOut, PressForce, Step, Support } from '../../service/step.ts';
 import { list, stepWords } from '../plan/step-words.ts';
 
@@ -29,9 +30,16 @@ function inLines(one: PressedIn): readonly string[] {
   const wall = onWall === null ? '' : onWall.length > 0 ? `${list(onWall)} from the wall, or ` : 'to make, ';
   const begins = path[0]?.fit === 'loose' && 1 < path.length ? path[0] : null;
   return [
-    `push ${rings[one.ring]}`,
-    `D: ${wall}${size}`,
-    pilot.by === 'axle' ? 'pilot: the axle itself' : `pilot ⌀${length(pilot.from)} to ${length(pilot.to)}`,
+    ...(one.pushed === 'axle'
+      ? ['push on the end of the axle']
+      : [`push ${rings[one.ring]}`, `D: ${wall}${size}`]),
+    ...(one.pushed === 'axle'
+      ? []
+      : [
+          pilot.by === 'axle'
+            ? 'pilot: the axle itself'
+            : `pilot ⌀${length(pilot.from)} to ${length(pilot.to)}`,
+        ]),
     ...one.support.map(supportLine),
     forceLine(one.force, one.compound),
     ...heatLines(one),
@@ -91,7 +99,9 @@ function reachLine(reach: PressedOut['reach']): string {
     case 'outer-ring':
       return `D on its outer ring from behind, ${millimetres(reach.bare)} bare`;
     case 'inner-ring':
-      return `hold its inner ring, ${millimetres(reach.bare)} bare, and press the axle out`;
+      return reach.bare < backingFace
+        ? 'its inner ring cannot be backed: the axle goes out against the outer ring'
+        : `back its inner ring, ${millimetres(reach.bare)} bare, and press the axle out`;
     case 'part':
       return `push ${reach.part === 'axle' ? 'the axle' : reach.part}: its shoulder takes it along`;
     case 'drift':
