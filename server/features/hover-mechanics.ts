@@ -1,4 +1,6 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
+import { lifeOf } from '../analysis/life/life-of.ts';
+import { sayKilometres } from '../analysis/life/say-kilometres.ts';
 import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import type { MountedBearing } from '../analysis/mechanics/mounted-bearing.ts';
 import { isCounted, isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
@@ -6,6 +8,7 @@ import { spacerOf } from '../analysis/mechanics/spacer-of.ts';
 import { force, micrometres } from '../engine/base/figures.ts';
 import type { WantedShare } from '../engine/play/best-yield.ts';
 import type { SpecPath } from '../spec/place.ts';
+import type { Workshop } from '../spec/workshop-model.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
 import { adviceWords, buildsWords } from './builds-words.ts';
 import { escaped } from './markdown.ts';
@@ -34,7 +37,10 @@ export function mechanicsWords({ analysis }: Snapshot, path: SpecPath): readonly
     // As built falls back to the drawing where nothing was measured.
     const mechanics = variant.mechanics('built');
     const words = [
-      ...mechanics.bearings.flatMap((bearing) => bearingParagraphs(bearing, variant, path)),
+      ...mechanics.bearings.flatMap((bearing) => [
+        ...bearingParagraphs(bearing, variant, path),
+        ...(samePath(path, bearing.stack.from) ? lifeWords(variant, analysis.workshop, bearing.address) : []),
+      ]),
       ...playParagraphs(variant, mechanics, path, wanted, variant === concerned[0]),
       ...clampParagraphs(mechanics, path),
     ];
@@ -58,6 +64,18 @@ function matters({ assembly, pairs }: VariantAnalysis, path: SpecPath): boolean 
     hub.axle?.values.diameter?.path,
   ];
   return path.includes('clamp') || paths.some((other) => other && samePath(other, path));
+}
+
+/** How far the bearing would go by fatigue alone. */
+function lifeWords(variant: VariantAnalysis, workshop: Workshop | null, address: string): readonly string[] {
+  const life = lifeOf(variant, workshop, { how: 'built', rider: null });
+  const own = life.bearings.find((bearing) => bearing.address === address);
+  if (!own) return [];
+  return [
+    escaped(
+      `for comparison: ${force(own.equivalent)} of mean load, nine in ten reach ${sayKilometres(own.kilometres)} by fatigue alone`,
+    ),
+  ];
 }
 
 function bearingParagraphs(

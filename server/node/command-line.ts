@@ -7,6 +7,7 @@ import { draw } from './commands/draw.ts';
 import { explain } from './commands/explain.ts';
 import { fit } from './commands/fit.ts';
 import { identify } from './commands/identify.ts';
+import { life } from './commands/life.ts';
 import { mount } from './commands/mount.ts';
 import { plan } from './commands/plan.ts';
 import { sheet } from './commands/sheet.ts';
@@ -20,6 +21,7 @@ const commands: readonly Command[] = [
   check,
   stack,
   mount,
+  life,
   plan,
   sheet,
   solve,

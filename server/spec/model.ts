@@ -224,6 +224,12 @@ export interface DutyValues {
   use: 'road' | 'gravel' | 'off-road' | 'track' | 'city' | 'cargo';
   water: 'dry' | 'rain' | 'mud';
   rider: Quantity;
+  /** Bicycle with all it carries. */
+  bicycle: Quantity;
+  /** Share of the weight on this wheel, 0 to 1. */
+  share: number;
+  /** What the tyre rolls in one turn. */
+  circumference: Dimension;
 }
 
 export interface Section<V> {

@@ -80,6 +80,8 @@ const play = {
   clampShortening: known,
   ballLoad: z.number().min(0).nullable(),
   spacerLoad: known,
+  staticShare: known,
+  turningTorque: z.strictObject({ load: z.number().min(0), seals: known }).nullable(),
   contactStress: z.number().min(0).nullable(),
   ...builds,
   setBy,
@@ -297,6 +299,8 @@ const mounting = {
       spacerLoad: known,
       contactStress: known,
       dentShare: known,
+      turningTorque: z.strictObject({ load: z.number().min(0), seals: known }).nullable(),
+      staticShare: known,
       loadedBy: z.enum(['nothing', 'short', 'long']).nullable(),
       grip: z.number(),
       slid: z.enum(['no', 'left', 'right', 'either']),
@@ -398,7 +402,7 @@ export const solveShape = z.strictObject({
 const traced = {
   name: z.string(),
   value: z.number(),
-  unit: z.enum(['mm', 'N', 'MPa', '°C', 'mm/N', 'mm²', '°', '1']),
+  unit: z.enum(['mm', 'N', 'MPa', '°C', 'mm/N', 'mm²', 'km', '°', '1']),
 };
 
 /** `explain FILE ADDRESS` */

@@ -1,7 +1,7 @@
 import type { SourceId } from '../../engine/base/sources.ts';
 
 /** Units that a traced value comes in; `1` is a number without one. */
-export type TraceUnit = 'mm' | 'N' | 'MPa' | '°C' | 'mm/N' | 'mm²' | '°' | '1';
+export type TraceUnit = 'mm' | 'N' | 'MPa' | '°C' | 'mm/N' | 'mm²' | 'km' | '°' | '1';
 
 /** A value with its name: what a formula is fed with. */
 export interface TracedValue {

@@ -1,4 +1,5 @@
 import { trace, tracedAddresses } from '../../analysis/trace/trace.ts';
+import { traceLife } from '../../analysis/trace/trace-life.ts';
 import { jsonText } from '../../report/json-text.ts';
 import { traceJson } from '../../report/trace/trace-json.ts';
 import { traceText } from '../../report/trace/trace-text.ts';
@@ -27,7 +28,9 @@ export function explainNumber(
         : `${path} has no variant ${name}; ${known.length > 0 ? `its variants are ${known.join(', ')}` : 'it has no variants'}`;
     return misused(message, json, { file: path, steps: [] });
   }
-  const addresses = tracedAddresses(variant);
+  const { workshop } = read.snapshot.analysis;
+  const lives = traceLife(variant, workshop, 'drawn') ? ['life'] : [];
+  const addresses = [...tracedAddresses(variant), ...lives];
   const list =
     addresses.length > 0
       ? `numbers are worked out for ${addresses.join(', ')}`
@@ -36,7 +39,8 @@ export function explainNumber(
     return misused(`explain ${path} wants an address; ${list}`, json, { file: path, steps: [] });
   const how = options.has('measured') ? 'built' : 'drawn';
   const mostPlay = read.snapshot.analysis.limits.value('play-clamped');
-  const steps = trace(variant, address, how, mostPlay);
+  const steps =
+    address === 'life' ? traceLife(variant, workshop, how) : trace(variant, address, how, mostPlay);
   if (!steps) {
     const near = nearestOf(address, addresses);
     const message = `no number is worked out for ${address}${near === null ? `; ${list}` : `; nearest is ${near}`}`;

@@ -127,6 +127,7 @@ function pairLines(pair: BuiltPair): readonly string[] {
     ...(0 < (pair.ballLoad ?? 0) && pair.contactStress !== null
       ? [['contact stress', stress(pair.contactStress)]]
       : []),
+    ...torqueRows(pair),
     ...(pair.builds
       ? [
           [
@@ -144,22 +145,30 @@ function pairLines(pair: BuiltPair): readonly string[] {
 }
 
 /** A sprung pair has no play of its own to tell of. */
-function springLines({
-  bearings,
-  housing,
-  setting,
-  ballLoad,
-  contactStress,
-  playClamped,
-}: BuiltPair): readonly string[] {
+function springLines(pair: BuiltPair): readonly string[] {
+  const {  bearings,   housing,   setting,   ballLoad,   contactStress,   playClamped, } = pair;
   const rows = [
     ['preload', setting ? settingInBrief(setting) : ''],
     ['play', playClamped === null ? 'nothing closes the pair' : 'taken up by the spring'],
     ['axial force through each bearing', force(ballLoad ?? 0)],
     ['contact stress', stress(contactStress ?? 0)],
+    ...torqueRows(pair),
   ];
   return [`  ${bearings.join(' and ')} in the ${housing}`, ...textTable(rows, { indent: 4 })];
 }
+
+/** What the fingers feel: the torque that the load adds to that of the seals. */
+function torqueRows({ turningTorque: torque, staticShare, ballLoad }: BuiltPair): readonly string[][] {
+  if (!torque || !(0 < (ballLoad ?? 0))) return [];
+  const seals =
+    torque.seals === null ? 'those of the seals not known' : `${sayTorque(torque.seals)} of seals without it`;
+  return [
+    ['share of C0', share(staticShare ?? 0)],
+    ['to start it turning', `${sayTorque(torque.load)} more by the load, ${seals}`],
+  ];
+}
+
+const sayTorque = (torque: number): string => `${Number(torque.toPrecision(2))} N·mm`;
 
 function sayPlay(play: number): string {
   if (play < -0.0005) return `none, ${micrometres(-play)} are missing`;

@@ -1,3 +1,4 @@
+import { turningTorque } from '../../analysis/life/turning-torque.ts';
 import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
 import { isClosed, type PairMechanics } from '../../analysis/mechanics/pair-mechanics.ts';
@@ -22,6 +23,10 @@ export interface PairMount {
   readonly contactStress: number | null;
   /** Greatest force of a ball over the one that dents its groove for good. */
   readonly dentShare: number | null;
+  /** Torque that starts the pair against its load, and that of its rubbing seals, N·mm; null where the series has no constants. */
+  readonly turningTorque: { readonly load: number; readonly seals: number | null } | null;
+  /** Axial load as a static equivalent load over C0 of the weaker bearing. */
+  readonly staticShare: number | null;
   /** What loads the bearings: nothing, inner rings driven together, or inner rings driven apart. */
   readonly loadedBy: 'nothing' | 'short' | 'long' | null;
   /** Axial force at which an outer ring leaves its place, the weaker of the two grips. */
@@ -42,6 +47,7 @@ export function pairMount(pair: PairMechanics, clamp: Clamp | null): PairMount {
   const { result, loop, input, left, right } = pair;
   // A spring presses whether or not anything is clamped.
   const clamped = clamp || pair.setting?.kind === 'spring' ? result : null;
+  const torque = clamped ? turningTorque(pair) : null;
   return {
     housing: loop.housing,
     bearings: loop.bearings,
@@ -55,6 +61,8 @@ export function pairMount(pair: PairMechanics, clamp: Clamp | null): PairMount {
     spacerLoad: finite(clamped?.spacerLoad),
     contactStress: clamped ? Math.max(clamped.left.contactStress, clamped.right.contactStress) : null,
     dentShare: clamped ? Math.max(clamped.left.dentShare, clamped.right.dentShare) : null,
+    turningTorque: torque && { load: torque.load, seals: torque.seals },
+    staticShare: torque?.staticShare ?? null,
     loadedBy: clamped?.loadedBy ?? null,
     grip: Math.min(left.grip, right.grip),
     slid: clamped?.slid ?? 'no',

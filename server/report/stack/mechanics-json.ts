@@ -1,3 +1,4 @@
+import { turningTorque } from '../../analysis/life/turning-torque.ts';
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import type { Mechanics } from '../../analysis/mechanics/mechanics-of.ts';
 import type { PairMechanics, PairUnchecked } from '../../analysis/mechanics/pair-mechanics.ts';
@@ -17,6 +18,7 @@ export function pairMechanicsJson(
   const result = worked?.result;
   const clamped = mechanics.clamp || worked?.setting?.kind === 'spring' ? result : undefined;
   const builds = worked && clamped && isCounted(worked) ? buildsInBrief(worked, how, mostPlay) : null;
+  const torque = worked && clamped ? turningTorque(worked) : null;
   return {
     axialClearanceUm: worked?.axial == null ? null : worked.axial * 1000,
     playUnclamped: finite(result?.playUnclamped),
@@ -25,6 +27,8 @@ export function pairMechanicsJson(
     clampShortening: finite(clamped?.clampShortening),
     ballLoad: finite(clamped?.ballLoad),
     spacerLoad: finite(clamped?.spacerLoad),
+    staticShare: torque?.staticShare ?? null,
+    turningTorque: torque && { load: torque.load, seals: torque.seals },
     contactStress: clamped ? Math.max(clamped.left.contactStress, clamped.right.contactStress) : null,
     ...buildsJson(builds),
     ...settingJson(worked?.setting ?? null),

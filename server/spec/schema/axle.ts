@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { AxleValues, ClampValues, DutyValues } from '../model.ts';
 import { readNumber } from '../small-values.ts';
-import { bore, choice, length, quantity, type Shape, shaft, text, value } from './value.ts';
+import { bore, choice, length, numberBetween, quantity, type Shape, shaft, text, value } from './value.ts';
 
 const friction = (title: string, description: string) =>
   value('number', (written) => readNumber(written, 'a coefficient of friction', 0, 1, '0.15'), {
@@ -43,4 +43,14 @@ export const dutySchema = z.strictObject({
   ).optional(),
   water: choice(['dry', 'rain', 'mud'], 'water', 'How wet it gets.').optional(),
   rider: quantity('mass', 'rider', 'Mass of the rider, kg.', '95 kg').optional(),
+  bicycle: quantity('mass', 'bicycle', 'Mass of the bicycle with all it carries, kg.', '12 kg').optional(),
+  share: numberBetween(
+    'share',
+    'Share of the weight of rider and bicycle that rests on this wheel, 0 to 1.',
+    'a share of the weight',
+    0,
+    1,
+    '0.45',
+  ),
+  circumference: length('circumference', 'What the tyre rolls in one turn, mm.', '2150').optional(),
 } satisfies Shape<DutyValues>);
