@@ -146,7 +146,7 @@ function pairLines(pair: BuiltPair): readonly string[] {
 
 /** A sprung pair has no play of its own to tell of. */
 function springLines(pair: BuiltPair): readonly string[] {
-  const {  bearings,   housing,   setting,   ballLoad,   contactStress,   playClamped, } = pair;
+  const { bearings, housing, setting, ballLoad, contactStress, playClamped } = pair;
   const rows = [
     ['preload', setting ? settingInBrief(setting) : ''],
     ['play', playClamped === null ? 'nothing closes the pair' : 'taken up by the spring'],

@@ -1,3 +1,4 @@
+import { sayKilometres } from '../../analysis/life/say-kilometres.ts';
 import type { TracedValue, TraceStep } from '../../analysis/trace/trace-step.ts';
 import { force, micrometres, millimetres, stress } from '../../engine/base/figures.ts';
 import { sources } from '../../engine/base/sources.ts';
@@ -30,6 +31,7 @@ export function tracedValue({ value, unit }: TracedValue): string {
   if (unit === 'mm') return millimetres(value, 3);
   if (unit === 'mm/N') return `${(value * 1e6).toFixed(2)} µm/kN`;
   if (unit === 'mm²') return `${value.toFixed(1)} mm²`;
+  if (unit === 'km') return sayKilometres(value);
   if (unit === '°') return `${value.toFixed(1)}°`;
   if (unit === '°C') return `${value.toFixed(0)} °C`;
   return String(Number(value.toPrecision(4)));
