@@ -1,7 +1,7 @@
-import { depthTerm, type FilledHousing, type FilledSeat } from './housings.ts';
+import type { FilledHousing, FilledSeat } from './housings.ts';
 import type { LinePart } from './line.ts';
 import { type GapLoop, gather, negate, type TermOrMissing, term } from './loop.ts';
-import { ringTerms } from './seat-loops.ts';
+import { recessOf } from './seat-loops.ts';
 import { type SettlingRules, settle } from './settle.ts';
 
 /**
@@ -37,7 +37,7 @@ export function endCapGaps(
       assumed: `at least ${leastGap}, the usual running gap`,
     };
     const shims = before.shims.map((part) => part.length);
-    const items = [noseTerm, ...shims, ...ringTerms(seat).map(negate), depthTerm(seat, rules, -1)];
+    const items = [noseTerm, ...shims, ...recessOf(seat, rules).map(negate)];
     return [
       {
         kind: 'gap',

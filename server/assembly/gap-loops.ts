@@ -1,4 +1,4 @@
-import { depthTerm, type FilledHousing, type FilledSeat, housingTerm } from './housings.ts';
+import { type FilledHousing, type FilledSeat, housingTerm, stopTerms } from './housings.ts';
 import type { LinePart } from './line.ts';
 import { type GapLoop, gather, negate, type TermOrMissing, termOf, type Wanted } from './loop.ts';
 import { type Settled, type SettlingRules, settle, sizeRange } from './settle.ts';
@@ -57,8 +57,8 @@ function faceToFace(
   const items: TermOrMissing[] = line
     .slice(line.indexOf(from) + 1, line.indexOf(to))
     .map((part) => part.length);
-  if (left.from === 'right') items.unshift(from.length);
-  if (right.from === 'left') items.push(to.length);
+  if (left.stopSide === 'left') items.unshift(from.length);
+  if (right.stopSide === 'right') items.push(to.length);
   return items;
 }
 
@@ -69,8 +69,8 @@ function fromStopToEnd(
   side: 'left' | 'right',
   rules: SettlingRules,
 ): readonly TermOrMissing[] {
-  if (seat.from === side) return [depthTerm(seat, rules)];
-  return [housingTerm(filled.housing, 'length', rules), depthTerm(seat, rules, -1)];
+  if (seat.from === side) return stopTerms(seat, rules);
+  return [housingTerm(filled.housing, 'length', rules), ...stopTerms(seat, rules, -1)];
 }
 
 /**

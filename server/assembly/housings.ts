@@ -1,6 +1,6 @@
 import type { Housing, HousingName, Seat, Side } from '../spec/model.ts';
 import type { LinePart } from './line.ts';
-import { type LoopTerm, type TermOrMissing, termOf } from './loop.ts';
+import { gather, type LoopTerm, type TermOrMissing, term, termOf } from './loop.ts';
 import { type SettlingRules, settle } from './settle.ts';
 
 /** A seat with the bearings that stand in it, left to right. */
@@ -12,6 +12,8 @@ export interface FilledSeat {
   readonly from: Side;
   readonly fromAssumed: boolean;
   readonly stop: 'shoulder' | 'spacer' | 'ring';
+  /** The side of its bearings the stop stands on: the bottom of the seat, or its open side for a ring there. */
+  readonly stopSide: Side;
   readonly bearings: readonly LinePart[];
   /** The bearing that touches the stop. */
   readonly contact: LinePart | null;
@@ -40,14 +42,18 @@ function fillSeat(housing: Housing, seat: Seat, index: number, line: readonly Li
   const bearings = line.filter(
     ({ part }) => part.kind === 'bearing' && part.values.seat?.value === seat.address,
   );
-  const contact = (from === 'left' ? bearings.at(-1) : bearings[0]) ?? null;
+  const stop = seat.values.stop?.value ?? 'shoulder';
+  const isInMouth = stop === 'ring' && seat.ring?.values.side?.value === 'open';
+  const stopSide = (from === 'left') === isInMouth ? 'left' : 'right';
+  const contact = (stopSide === 'right' ? bearings.at(-1) : bearings[0]) ?? null;
   return {
     seat,
     address: seat.address,
     housing: housing.name,
     from,
     fromAssumed: written === undefined,
-    stop: seat.values.stop?.value ?? 'shoulder',
+    stop,
+    stopSide,
     bearings,
     contact,
   };
@@ -82,11 +88,31 @@ export function depthTerm(filled: FilledSeat, rules: SettlingRules, sign: 1 | -1
   return termOf(placed, placed ? settle(placed, rules) : null, at, sign);
 }
 
+/**
+ * From the end face of the housing to the stop: the depth of the seat; of a ring in its mouth, the far face of that
+ * ring where its groove and thickness are written.
+ */
+export function stopTerms(
+  filled: FilledSeat,
+  rules: SettlingRules,
+  sign: 1 | -1 = 1,
+): readonly TermOrMissing[] {
+  const { from, stopSide, seat, address } = filled;
+  const groove = seat.ring?.values['groove-from-face'];
+  const thickness = seat.ring?.values.thickness;
+  if (stopSide !== from || !groove || !thickness) return [depthTerm(filled, rules, sign)];
+  const ring = `${address}.retaining-ring`;
+  return [
+    term(ring, 'groove-from-face', sign, settle(groove, rules)),
+    term(ring, 'thickness', sign, settle(thickness, rules)),
+  ];
+}
+
 /** Nominal place of the stop a seat's contact bearing touches, mm from the left dropout face. */
 export function stopFace(filled: FilledSeat): number | null {
   const at = filled.contact?.at;
   if (!at) return null;
-  return filled.from === 'left' ? at.right : at.left;
+  return filled.stopSide === 'right' ? at.right : at.left;
 }
 
 function endFaces(
@@ -97,9 +123,10 @@ function endFaces(
   const end = (side: Side): number | null => {
     const filled = seats.find((seat) => seat.from === side && seat.contact);
     const stop = filled ? stopFace(filled) : null;
-    const depth = filled ? depthTerm(filled, rules) : null;
-    if (stop === null || !depth?.settled) return null;
-    return side === 'left' ? stop - nominal(depth) : stop + nominal(depth);
+    const { terms, missing } = gather(filled ? stopTerms(filled, rules) : []);
+    if (stop === null || 0 < missing.length) return null;
+    const depth = terms.reduce((sum, item) => sum + nominal(item), 0);
+    return side === 'left' ? stop - depth : stop + depth;
   };
   const [left, right] = [end('left'), end('right')];
   const length = housingTerm(housing, 'length', rules);

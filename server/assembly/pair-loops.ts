@@ -1,4 +1,5 @@
-import { depthTerm, type FilledHousing, type FilledSeat, housingTerm } from './housings.ts';
+import type { Side } from '../spec/model.ts';
+import { type FilledHousing, type FilledSeat, housingTerm, stopTerms } from './housings.ts';
 import type { LinePart } from './line.ts';
 import { gather, isMissing, type LoopTerm, negate, type PairLoop, type TermOrMissing, term } from './loop.ts';
 import { setByHand } from './set-by-hand.ts';
@@ -31,7 +32,7 @@ export function pairLoops(
       .filter((right) => right !== undefined)
       .map((right) => acrossPair(filled, left, right, line, rules, alone));
   });
-  const beside = seats.flatMap((seat) => sideBySide(seat, line));
+  const beside = seats.flatMap((seat) => sideBySide(filled, seat, line, rules));
   return [...across, ...beside];
 }
 
@@ -46,8 +47,9 @@ function acrossPair(
   const from = left.contact as LinePart;
   const to = right.contact as LinePart;
   const inner: TermOrMissing[] = between(line, from, to).map((part) => part.length);
-  if (left.from === 'right') inner.unshift(from.length);
-  if (right.from === 'left') inner.push(to.length);
+  // A stop on the far side of its ring: the outer ring stands between it and the other bearing.
+  if (left.stopSide === 'left') inner.unshift(...outerRing(from));
+  if (right.stopSide === 'right') inner.push(...outerRing(to));
   const base = {
     kind: 'pair',
     housing: filled.housing.name,
@@ -60,7 +62,11 @@ function acrossPair(
     const { terms, missing } = gather(inner);
     return { ...base, located: 'spacer', terms: [], inner: terms, outer: [], missing };
   }
-  inner.push(...faceOffset(from, rules), ...faceOffset(to, rules), ...unset(base.setBy));
+  inner.push(
+    ...faceOffset(from, 'right', filled, rules),
+    ...faceOffset(to, 'left', filled, rules),
+    ...unset(base.setBy),
+  );
   const innerGathered = gather(inner);
   const outer = gather(betweenStops(filled, left, right, rules, alone));
   // Rings that are pushed together from outside have no distance of their own.
@@ -75,17 +81,44 @@ function acrossPair(
   };
 }
 
+/** Width of an outer ring as a term. */
+function outerRing({ part, bearing, address, length }: LinePart): readonly TermOrMissing[] {
+  const width = bearing?.outerWidth;
+  return width ? [term(address, part.values.width ? 'width' : 'code', 1, width)] : [length];
+}
+
 /**
- * The inner face of a bearing against its outer face. Rings of one width are taken as flush where nothing is
- * written; of a ring that is wider than the other nobody knows on which side, and the pair waits for it.
+ * How far the inner face of a bearing stands out from its outer face on the side of the pair. `face-offset` counts
+ * on one side; on the other the inner ring stands out by what the widths leave of it. Rings of one width are taken
+ * as flush where nothing is written; of a ring that is wider than the other nobody knows on which side, and the pair
+ * waits for it.
  */
-function faceOffset({ part, bearing, address }: LinePart, rules: SettlingRules): readonly TermOrMissing[] {
+function faceOffset(
+  found: LinePart,
+  side: Side,
+  filled: FilledHousing,
+  rules: SettlingRules,
+): readonly TermOrMissing[] {
+  const { part, bearing, address } = found;
   const offset = part.values['face-offset'];
-  if (offset) return [term(address, 'face-offset', 1, settle(offset, rules))];
   const { innerWidth, outerWidth } = bearing ?? {};
-  if (!innerWidth || !outerWidth) return [];
-  const extended = Math.abs(innerWidth.drawn.nominal - outerWidth.drawn.nominal);
-  return extended <= sameWidth ? [] : [{ address, key: 'face-offset', path: part.path }];
+  if (offset && countedOn(found, filled) === side)
+    return [term(address, 'face-offset', 1, settle(offset, rules))];
+  const apart = innerWidth && outerWidth ? Math.abs(innerWidth.drawn.nominal - outerWidth.drawn.nominal) : 0;
+  if (!offset) return apart <= sameWidth ? [] : [{ address, key: 'face-offset', path: part.path }];
+  const rest = negate(term(address, 'face-offset', 1, settle(offset, rules)));
+  if (!part.values['inner-width'] || !innerWidth) return [rest];
+  return [term(address, 'inner-width', 1, innerWidth), ...outerRing(found).map(negate), rest];
+}
+
+/** The side `face-offset` counts on: that of the other bearing, of two neighbours that of the stop. */
+function countedOn(found: LinePart, { seats }: FilledHousing): Side {
+  const places = seats.flatMap(({ bearings }) => bearings).flatMap(({ at }) => (at ? [at.left] : []));
+  const here = found.at?.left ?? 0;
+  const isFirst = !places.some((place) => place < here);
+  const isLast = !places.some((place) => here < place);
+  if (isFirst !== isLast) return isFirst ? 'right' : 'left';
+  return seats.find(({ bearings }) => bearings.includes(found))?.stopSide ?? 'right';
 }
 
 /** An adjuster nobody says the setting of: its length in mid position does not tell the distance. */
@@ -123,15 +156,24 @@ function fromLeftEnd(
   seat: FilledSeat,
   rules: SettlingRules,
 ): readonly TermOrMissing[] {
-  if (seat.from === 'left') return [depthTerm(seat, rules)];
-  return [housingTerm(filled.housing, 'length', rules), depthTerm(seat, rules, -1)];
+  if (seat.from === 'left') return stopTerms(seat, rules);
+  return [housingTerm(filled.housing, 'length', rules), ...stopTerms(seat, rules, -1)];
 }
 
 /** Bearings that share a seat: their outer rings touch, so whatever lies between the inner rings is δ. */
-function sideBySide(seat: FilledSeat, line: readonly LinePart[]): readonly PairLoop[] {
+function sideBySide(
+  filled: FilledHousing,
+  seat: FilledSeat,
+  line: readonly LinePart[],
+  rules: SettlingRules,
+): readonly PairLoop[] {
   return seat.bearings.slice(1).map((right, index) => {
     const left = seat.bearings[index] as LinePart;
-    const { terms, missing } = gather(between(line, left, right).map((part) => part.length));
+    const { terms, missing } = gather([
+      ...between(line, left, right).map((part) => part.length),
+      ...faceOffset(left, 'right', filled, rules),
+      ...faceOffset(right, 'left', filled, rules),
+    ]);
     return {
       kind: 'pair',
       housing: seat.housing,

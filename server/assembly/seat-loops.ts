@@ -1,11 +1,11 @@
-import { depthTerm, type FilledHousing, type FilledSeat } from './housings.ts';
+import { depthTerm, type FilledHousing, type FilledSeat, stopTerms } from './housings.ts';
 import { type GapLoop, gather, type SeatLoop, type TermOrMissing, term } from './loop.ts';
 import { type SettlingRules, settle } from './settle.ts';
 
 /** Depth of each filled seat against the outer rings in it. */
 export function seatLoops(filled: FilledHousing, rules: SettlingRules): readonly SeatLoop[] {
   return filled.seats
-    .filter((seat) => seat.bearings.length > 0 && seat.seat.values.depth)
+    .filter((seat) => seat.bearings.length > 0 && seat.seat.values.depth && seat.stopSide !== seat.from)
     .map((seat) => ({
       kind: 'seat',
       seat: seat.address,
@@ -21,12 +21,18 @@ export function seatLoops(filled: FilledHousing, rules: SettlingRules): readonly
  *   end face │←── groove-from-face ──→│ring│ room │ bearing │ stop
  *            │←──────────────── depth ───────────────────→│
  *
- * On the blind side the ring is the stop itself and no room is left over.
+ * Where the ring is the stop itself no room is left over.
  */
 export function retainingRingLoops(filled: FilledHousing, rules: SettlingRules): readonly GapLoop[] {
   return filled.seats.flatMap((seat): readonly GapLoop[] => {
     const ring = seat.seat.ring;
-    if (!ring || ring.values.side?.value === 'blind' || seat.bearings.length === 0) return [];
+    if (
+      !ring ||
+      ring.values.side?.value === 'blind' ||
+      seat.stopSide === seat.from ||
+      seat.bearings.length === 0
+    )
+      return [];
     const items: TermOrMissing[] = [depthTerm(seat, rules), ...ringTerms(seat)];
     for (const key of ['groove-from-face', 'thickness'] as const) {
       const placed = ring.values[key];
@@ -37,6 +43,11 @@ export function retainingRingLoops(filled: FilledHousing, rules: SettlingRules):
     const between = [`${seat.address}.retaining-ring`, outermost?.address ?? seat.address] as const;
     return [{ kind: 'gap', role: 'retaining-ring', between, wanted: null, ...gather(items) }];
   });
+}
+
+/** How far the outermost ring stands inside the end face: what the rings leave of the depth, or the stop in the mouth. */
+export function recessOf(seat: FilledSeat, rules: SettlingRules): readonly TermOrMissing[] {
+  return seat.stopSide === seat.from ? stopTerms(seat, rules) : [depthTerm(seat, rules), ...ringTerms(seat)];
 }
 
 /** Outer rings that stand in a seat, each taking from its depth. */

@@ -75,7 +75,7 @@ function outerPlace(
     .flatMap((housing) => housing?.seats ?? [])
     .find(({ bearings }) => bearings.includes(part));
   if (seat?.contact === part) {
-    return seat.from === 'left'
+    return seat.stopSide === 'right'
       ? { left: place.right - width, right: place.right }
       : { left: place.left, right: place.left + width };
   }

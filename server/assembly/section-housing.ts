@@ -100,7 +100,8 @@ function placeSeats(
   say: Say,
 ): readonly Omit<PlacedSeat, 'mouth'>[] {
   const seats = filled.seats.flatMap((seat) => {
-    const bearing = stack.find(({ address }) => address === seat.contact?.address)?.bearing;
+    const innermost = seat.from === 'left' ? seat.bearings.at(-1) : seat.bearings[0];
+    const bearing = stack.find(({ address }) => address === innermost?.address)?.bearing;
     if (!bearing) {
       say(`${seat.address} is not drawn: no bearing stands in it`);
       return [];
@@ -152,7 +153,9 @@ function endsOf(
     );
     if (written === undefined)
       say(`${seat.filled.address} is drawn as deep as its bearing: its depth is not written`);
-    return side === 'left' ? seat.stop - (written ?? rings) : seat.stop + (written ?? rings);
+    const inMouth = seat.filled.stopSide === seat.filled.from ? mouthDepth(seat.filled) : null;
+    const deep = inMouth === null ? (written ?? rings) : rings + inMouth;
+    return side === 'left' ? seat.stop - deep : seat.stop + deep;
   };
   const [left, right] = [mouth('left'), mouth('right')];
   // A blind end gets a wall beyond the last stop.
@@ -166,6 +169,13 @@ function endsOf(
     );
   }
   return leftEnd < rightEnd ? [exact(leftEnd), exact(rightEnd)] : null;
+}
+
+/** From the end face to the face of a ring in the mouth of a seat, mm; null where nothing tells. */
+function mouthDepth({ seat }: FilledSeat): number | null {
+  const { 'groove-from-face': groove, thickness } = seat.ring?.values ?? {};
+  if (groove && thickness) return groove.value.nominal + thickness.value.nominal;
+  return seat.values.depth?.value.nominal ?? null;
 }
 
 function throughBore(

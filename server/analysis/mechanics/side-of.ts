@@ -55,15 +55,17 @@ export function seatOf({ address }: MountedBearing, { seats }: FilledHousing): F
  * seat is stopped as that one is; away from it, it has its own grip and that of every ring it pushes along.
  */
 function holdsOf({ address }: MountedBearing, seat: FilledSeat, bearings: readonly MountedBearing[]): Holds {
-  const ring = seat.seat.ring?.values.side?.value ?? (seat.seat.ring ? 'open' : null);
+  // A ring that is the stop itself holds that way and no other.
+  const ring =
+    seat.stop === 'ring' ? null : (seat.seat.ring?.values.side?.value ?? (seat.seat.ring ? 'open' : null));
   const at = seat.bearings.findIndex((part) => part.address === address);
   const grips = seat.bearings.map((part) => bearings.find((one) => one.address === part.address)?.grip ?? 0);
   const sum = (some: readonly number[]): number => some.reduce((total, grip) => total + grip, 0);
   const [toLeft, toRight] = [sum(grips.slice(0, at + 1)), sum(grips.slice(at))];
-  const [along, away] = seat.from === 'left' ? [toRight, toLeft] : [toLeft, toRight];
+  const [along, away] = seat.stopSide === 'right' ? [toRight, toLeft] : [toLeft, toRight];
   const stopped = seat.stop === 'spacer' ? along : Number.POSITIVE_INFINITY;
   const open = ring === 'open' ? Number.POSITIVE_INFINITY : away;
-  return seat.from === 'left' ? { right: stopped, left: open } : { left: stopped, right: open };
+  return seat.stopSide === 'right' ? { right: stopped, left: open } : { left: stopped, right: open };
 }
 
 function elasticityOf({ stack }: MountedBearing): BearingElasticity {

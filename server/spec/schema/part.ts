@@ -123,7 +123,7 @@ export const partSchemas = {
     'inner-width': length('inner-width', 'Width of an extended inner ring, mm.', '6 0/-0.12').optional(),
     'face-offset': offset(
       'face-offset',
-      'How far the inner face stands out from the outer face towards the other bearing of the pair, mm; negative where it lies back.',
+      'How far the inner face stands out from the outer face towards the other bearing of the pair (of one between two, towards the stop of its seat), mm; negative where it lies back.',
       '0 ±0.02',
     ).optional(),
     'back-face': choice(
