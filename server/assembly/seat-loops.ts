@@ -47,7 +47,7 @@ export function retainingRingLoops(filled: FilledHousing, rules: SettlingRules):
 
 /** How far the outermost ring stands inside the end face: what the rings leave of the depth, or the stop in the mouth. */
 export function recessOf(seat: FilledSeat, rules: SettlingRules): readonly TermOrMissing[] {
-  return seat.stopSide === seat.from ? stopTerms(seat, rules) : [depthTerm(seat, rules), ...ringTerms(seat)];
+  return seat.stopSide === seat.from ? stopTerms(seat, rules) : [...ringTerms(seat), depthTerm(seat, rules)];
 }
 
 /** Outer rings that stand in a seat, each taking from its depth. */
