@@ -9,6 +9,7 @@ import { fit } from './commands/fit.ts';
 import { identify } from './commands/identify.ts';
 import { life } from './commands/life.ts';
 import { mount } from './commands/mount.ts';
+import { order } from './commands/order.ts';
 import { plan } from './commands/plan.ts';
 import { sheet } from './commands/sheet.ts';
 import { solve } from './commands/solve.ts';
@@ -25,6 +26,7 @@ const commands: readonly Command[] = [
   plan,
   sheet,
   solve,
+  order,
   bearing,
   identify,
   fit,

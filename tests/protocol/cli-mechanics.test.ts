@@ -104,3 +104,20 @@ test('sheet writes a page to print or Markdown, and says what it cannot write', 
     expect(sheet.apart.length).toBeGreaterThan(3);
   });
 });
+
+test('order lists a folder as text, csv, markdown or json, and ends with 2 where a path is not there', async () => {
+  await withFiles({ 'a.hub.yaml': sanderling(), 'c.hub.yaml': sanderling() }, (folder) => {
+    const called = (...given: string[]) => hubwright(['order', ...given], folder);
+    expect(called('.').out).toMatch(/^what +size, mm/);
+    expect(called('.', '--format', 'csv').out).toMatch(/^what,"size, mm",code/);
+    expect(called('.', '--format', 'markdown').out).toMatch(/^# To order/);
+    const { lines } = hubwrightJson(['order', '.', '--sets', '3'], folder).json as {
+      lines: { kind: string; count: number }[];
+    };
+    expect(lines.find(({ kind }) => kind === 'bearing')?.count).toBe(12);
+    expect(called('no.hub.yaml', 'a.hub.yaml')).toMatchObject({ exit: 2 });
+    expect(called('no.hub.yaml', 'a.hub.yaml').out).toContain('bearing');
+    expect(called('.', '--sets', '0').err).toContain('--sets 10');
+    expect(called().exit).toBe(2);
+  });
+});

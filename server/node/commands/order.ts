@@ -1,0 +1,62 @@
+import { jsonText } from '../../report/json-text.ts';
+import { orderList } from '../../report/order/order-list.ts';
+import { orderCsv, orderMarkdown, orderText } from '../../report/order/order-print.ts';
+import { orderNotes } from '../../report/order/order-table.ts';
+import { messageLines, misused } from '../failures.ts';
+import { readNamed } from '../files.ts';
+import type { Command, Outcome } from '../outcome.ts';
+
+/** `order PATHS…`: what to have on the bench for many hubs, the shelf taken off. */
+export const order: Command = {
+  name: 'order',
+  usage: 'order PATHS… [--format text|csv|markdown|json] [--variant NAME] [--sets 10]',
+  summary:
+    'List the bearings, shims and retaining rings of many hubs by size, what is on the shelf taken off.',
+  options: {
+    format: {
+      takes: 'FORMAT',
+      choices: ['text', 'csv', 'markdown', 'json'],
+      summary: 'text for people (default), csv, markdown or json',
+    },
+    variant: { takes: 'NAME', summary: 'the variant to build; without it each hub as written' },
+    sets: { takes: 'N', summary: 'how many of each hub; 1 without it' },
+  },
+  run: ({ words, options, json }, cwd): Outcome => {
+    if (words.length === 0)
+      return misused('order wants at least one hub file or folder', json, { lines: [] });
+    const written = options.get('sets') ?? '1';
+    const sets = /^[1-9]\d{0,4}$/.test(written) ? Number(written) : null;
+    if (sets === null)
+      return misused(
+        `--sets ${written} is not understood; wanted is a whole number from 1, as in --sets 10`,
+        json,
+        {
+          lines: [],
+        },
+      );
+    const { workspace, files, unread } = readNamed(words, cwd);
+    const hubs = files.flatMap(({ path, file }) => {
+      const snapshot = workspace.snapshot(file);
+      return snapshot?.document.kind === 'hub' ? [{ path, snapshot }] : [];
+    });
+    const list = orderList(hubs, { variant: options.get('variant') ?? null, sets });
+    const empty = hubs.filter(({ snapshot }) => snapshot.analysis.variants.length === 0);
+    const messages = [
+      ...unread.map(({ message }) => message),
+      ...empty.map(({ path }) => `${path}: no hub could be read`),
+      ...(hubs.length === 0 && unread.length === 0 ? [`no hub files in ${words.join(', ')}`] : []),
+    ];
+    const format = json ? 'json' : (options.get('format') ?? 'text');
+    const out =
+      format === 'json'
+        ? jsonText({ sets, ...list, ...(unread.length > 0 ? { unread } : {}) })
+        : format === 'csv'
+          ? orderCsv(list)
+          : format === 'markdown'
+            ? orderMarkdown(list)
+            : `${orderText(list)}\n`;
+    // A table for a machine has no room for what is missing: it is said beside it.
+    const beside = format === 'csv' ? orderNotes(list) : [];
+    return { exit: messages.length > 0 ? 2 : 0, out, err: messageLines([...messages, ...beside]) };
+  },
+};
