@@ -22,6 +22,8 @@ import { freehubRubs } from './freehub/freehub-rubs.ts';
 import { retainingRingForgotten } from './freehub/retaining-ring-forgotten.ts';
 import { journalFitOff } from './journal/journal-fit-off.ts';
 import { journalOff } from './journal/journal-off.ts';
+import { adjusterOff } from './play/adjuster-off.ts';
+import { adjusterShort } from './play/adjuster-short.ts';
 import { clampTakesPlay } from './play/clamp-takes-play.ts';
 import { pairOpen } from './play/pair-open.ts';
 import { playHigh } from './play/play-high.ts';
@@ -163,6 +165,8 @@ export const checks: readonly Check[] = [
   journalOff,
   clearanceCold,
   clearanceUsedUp,
+  adjusterShort,
+  adjusterOff,
   clampTakesPlay,
   pairOpen,
   playHigh,
