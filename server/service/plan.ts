@@ -5,7 +5,7 @@ import { type Hubwork, hubworkOf } from './hubwork.ts';
 import { priceOf } from './price.ts';
 import type { Step } from './step.ts';
 import { stepApart, stepTogether } from './steps.ts';
-import { takeApart } from './take-apart.ts';
+import { lockedBodies, takeApart } from './take-apart.ts';
 
 /** The order of work at one hub. */
 export interface Plan {
@@ -27,8 +27,8 @@ export interface Plan {
 }
 
 /**
- * The order in which a variant comes apart and goes together, found from its rings alone. It is worked out when
- * first asked for and kept as long as the variant, so typing never waits for it.
+ * The order in which a variant comes apart and goes together, found from its rings alone. Each half of it is worked
+ * out when first asked for and kept as long as the variant, so typing never waits for it.
  */
 export function planOf(variant: VariantAnalysis, analysis: Pick<Analysis, 'workshop' | 'limits'>): Plan {
   const known = kept.get(variant);
@@ -63,17 +63,39 @@ function tooMany(variant: VariantAnalysis): Plan {
 
 function makePlan(work: Hubwork): Plan {
   const { variant, bodies, blocking, ties, measure, assumed } = work;
-  const apart = takeApart(bodies, blocking, ties, priceOf('apart', work));
-  const together = takeApart(bodies, blocking, ties, priceOf('together', work));
+  const locked = once(() => lockedBodies(bodies, blocking));
+  const apart = once(() =>
+    takeApart(bodies, blocking, ties, priceOf('apart', work)).moves.map((move) => stepApart(move, work)),
+  );
+  const together = once(() => {
+    if (locked()) return [];
+    const { moves } = takeApart(bodies, blocking, ties, priceOf('together', work));
+    return [...moves].reverse().map((move) => stepTogether(move, work));
+  });
   return {
     variant: variant.name,
     bodies,
-    apart: apart.moves.map((move) => stepApart(move, work)),
-    together: together.locked ? [] : [...together.moves].reverse().map((move) => stepTogether(move, work)),
-    locked: apart.locked,
+    get apart() {
+      return apart();
+    },
+    get together() {
+      return together();
+    },
+    get locked() {
+      return locked();
+    },
     clashes: blocking.clashes,
     measure,
     assumed: [...assumed, ...untold(work)],
+  };
+}
+
+/** Works something out when first asked. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
   };
 }
 

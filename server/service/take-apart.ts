@@ -50,6 +50,14 @@ export function takeApart(
   return { moves, locked: null };
 }
 
+/** Bodies that hold each other for good, as few of them as do; null where everything comes apart. */
+export function lockedBodies(bodies: readonly Body[], blocking: Blocking): readonly string[] | null {
+  const find = new Map(bodies.map((body) => [body.address, body]));
+  const group = bodies.map(({ address }) => address);
+  if (frees(group, find, blocking)) return null;
+  return takeApart(bodies, blocking, [], () => ringPrice).locked;
+}
+
 function nextMove(
   group: readonly string[],
   find: ReadonlyMap<string, Body>,

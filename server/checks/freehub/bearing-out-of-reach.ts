@@ -30,6 +30,7 @@ export const bearingOutOfReach: Check = {
 };
 
 function* outOfReach(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
+  if (!mayHide(variant)) return;
   const plan = readablePlan(analysis, variant);
   if (!plan) return;
   const pressed = plan.apart.flatMap((step) => (step.kind === 'press-out' ? step.pressed : []));
@@ -37,6 +38,27 @@ function* outOfReach(analysis: Analysis, variant: VariantAnalysis): Iterable<Dra
     const draft = one.reach.by === 'none' ? unreached(one, one.reach, plan, analysis, variant) : null;
     if (draft) yield draft;
   }
+}
+
+/**
+ * Whether anything in a hub could hide a bearing: a sleeve that has hardly any room in its housing, or an axle that
+ * does not slide out. In all other hubs a drift finds its way, and the order of work need not be worked out.
+ */
+function mayHide({ assembly, mechanics }: VariantAnalysis): boolean {
+  const { line, shell, freehub } = assembly;
+  if (line.some(({ part }) => part.kind === 'collar' || part.kind === 'adjuster')) return true;
+  if (mechanics('drawn').bearings.some(({ innerFit }) => innerFit && 0 < innerFit.made.mean)) return true;
+  const bores = [shell, freehub].flatMap((housing) => {
+    const { through } = housing?.housing.values ?? {};
+    const shoulders = (housing?.seats ?? []).flatMap(({ seat }) => seat.values['shoulder-bore'] ?? []);
+    return [...(through ? [through] : []), ...shoulders].map(({ value }) => value.nominal);
+  });
+  const narrowest = Math.min(...bores);
+  return line.some(({ part }) => {
+    const outside = part.values.outside?.value.nominal;
+    // Half of 2.4 mm of room bares more than the chamfer of any ring in a hub and the face of a drift.
+    return part.kind !== 'end-cap' && outside !== undefined && narrowest < outside + 2.4;
+  });
 }
 
 function unreached(
