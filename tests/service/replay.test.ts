@@ -73,3 +73,38 @@ test('the bench sees a step left out, two steps swapped and a wrong side', () =>
   const turned = { ...one, towards: one.towards === 'right' ? ('left' as const) : ('right' as const) };
   expect(replay(pieces, [turned, two, ...rest], plan.together)).not.toEqual([]);
 });
+
+test('the random hubs are of every kind: collars, retaining rings on both sides, freehubs, pairs, threads, tight axles', () => {
+  const texts = seeds(200).map(feasibleHub);
+  const kinds: readonly (readonly [string, RegExp])[] = [
+    ['a collar', /collar: centre/],
+    ['a sleeve', /spacer: centre/],
+    ['a ring at the open end', /side: open/],
+    ['a ring at the blind end', /side: blind/],
+    ['a freehub', /^freehub:/m],
+    ['two bearings in one seat', /bearing: far/],
+    ['a seat only the spacer stops', /stop: spacer/],
+    ['a threaded cap', /fixing: thread/],
+    ['a spigot', /spigot/],
+    ['a socket', /socket/],
+    ['a short land', /land:/],
+    ['an axle tight in its bearings', /[km]6/],
+    ['a shim', /shim: left/],
+  ];
+  const rare = kinds.filter(([, pattern]) => texts.filter((text) => pattern.test(text)).length < 15);
+  expect(rare.map(([name]) => name)).toEqual([]);
+  const done = new Set(
+    texts.flatMap((text) =>
+      plans(text).flatMap(({ plan }) => [...plan.apart, ...plan.together].map(({ kind }) => kind)),
+    ),
+  );
+  expect(done.size).toBe(8);
+  const reached = texts.flatMap((text) =>
+    plans(text).flatMap(({ plan }) =>
+      plan.apart.flatMap((step) =>
+        step.kind === 'press-out' ? step.pressed.map(({ reach }) => reach.by) : [],
+      ),
+    ),
+  );
+  expect(new Set(reached)).toEqual(new Set(['drift', 'part', 'inner-ring', 'outer-ring']));
+});

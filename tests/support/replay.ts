@@ -170,3 +170,17 @@ export function holdEachOther(pieces: Pieces, addresses: readonly string[]): boo
     return ring === undefined || ([1, -1] as const).every((way) => slide(ring, others, way) !== null);
   });
 }
+
+/** Whether pieces come apart at all, found by trying every share of them on every way out: a dozen at most. */
+export function comesApart(pieces: Pieces, addresses: readonly string[]): boolean {
+  const count = addresses.length;
+  if (count < 2) return true;
+  for (let mask = 1; mask < 2 ** count - 1; mask++) {
+    const moving = addresses.filter((_, index) => mask & (1 << index));
+    const held = addresses.filter((address) => !moving.includes(address));
+    if (slide(metalOf(pieces, moving), metalOf(pieces, held), 1) !== null) continue;
+    // What slides off is gone for good: if the rest did not come apart now, it would not have with it either.
+    return comesApart(pieces, moving) && comesApart(pieces, held);
+  }
+  return false;
+}
