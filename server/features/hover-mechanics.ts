@@ -5,6 +5,7 @@ import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import type { MountedBearing } from '../analysis/mechanics/mounted-bearing.ts';
 import { isCounted, isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
 import { spacerOf } from '../analysis/mechanics/spacer-of.ts';
+import type { PairLoop } from '../assembly/loop.ts';
 import { force, micrometres } from '../engine/base/figures.ts';
 import type { WantedShare } from '../engine/play/best-yield.ts';
 import type { SpecPath } from '../spec/place.ts';
@@ -60,7 +61,7 @@ function matters({ assembly, pairs }: VariantAnalysis, path: SpecPath): boolean 
       part.values.journal?.path,
       seatBore(assembly, address),
     ]),
-    ...pairs.flatMap(({ loop }) => loop.terms.map((item) => item.path)),
+    ...pairs.flatMap(({ loop }) => [...loop.terms.map((item) => item.path), settingPath(loop)]),
     hub.axle?.values.diameter?.path,
   ];
   return path.includes('clamp') || paths.some((other) => other && samePath(other, path));
@@ -122,7 +123,8 @@ function playParagraphs(
 ): readonly string[] {
   return worked(pairs).flatMap((pair) => {
     const lengths = pair.loop.terms.filter(({ key }) => key !== 'code' && key !== 'size');
-    if (!lengths.some((item) => samePath(item.path, path))) return [];
+    const places = [...lengths.map((item) => item.path), settingPath(pair.loop)];
+    if (!places.some((place) => place && samePath(place, path))) return [];
     const name = `**play** of ${escaped(pair.loop.bearings.join(' and '))}`;
     const line = lines.find(({ housing }) => housing === pair.loop.housing);
     const together = line ? [escaped(lineWords(line, clamp))] : [];
@@ -154,6 +156,12 @@ function clampParagraphs({ pairs, clamp }: Mechanics, path: SpecPath): readonly 
     ]),
     ...assumptions(clamp.assumed),
   ];
+}
+
+/** Where a part that is set by hand says its setting, or a spring its height. */
+function settingPath({ setBy }: PairLoop): SpecPath | null {
+  const { set, length } = setBy?.part.values ?? {};
+  return (setBy?.kind === 'adjuster' ? set : length)?.path ?? null;
 }
 
 const worked = (pairs: Mechanics['pairs']): readonly PairMechanics[] => pairs.filter(isWorked);

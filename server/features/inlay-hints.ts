@@ -41,7 +41,11 @@ export function inlayHints({ document, analysis }: Snapshot, within: Range): Inl
 /** Values that get a hint, told without working anything out. */
 function placesOf({ assembly, pairs }: VariantAnalysis): readonly SpecPath[] {
   const lengths = pairs.flatMap(({ loop }) => loop.inner.filter(({ key }) => key === 'length'));
-  return [...assembly.bearings.map(({ from }) => from), ...lengths.map(({ path }) => path)];
+  const settings = pairs.flatMap(({ loop }): readonly SpecPath[] => {
+    const { set, length } = loop.setBy?.part.values ?? {};
+    return [set?.path, length?.path].filter((path) => path !== undefined);
+  });
+  return [...assembly.bearings.map(({ from }) => from), ...lengths.map(({ path }) => path), ...settings];
 }
 
 function hintsOf({ assembly }: VariantAnalysis, mechanics: Mechanics): readonly Hint[] {
@@ -59,9 +63,10 @@ function hintsOf({ assembly }: VariantAnalysis, mechanics: Mechanics): readonly 
     const spacer = pair.loop.inner.find(
       ({ address, key }) => key === 'length' && assembly.line.some((part) => part.address === address),
     );
-    if (!spacer) return [];
+    const path = pair.setting?.path ?? spacer?.path;
+    if (!path) return [];
     const tooltip = [playWords(pair, clamp), ...pair.assumed].join('; ');
-    return [{ path: spacer.path, label: playInBrief(pair, clamp), tooltip }];
+    return [{ path, label: playInBrief(pair, clamp), tooltip }];
   });
   // A clamp of the workshop stands in another file.
   const isHere = clamp !== null && 0 < clamp.path.length && clamp.path.includes('clamp');

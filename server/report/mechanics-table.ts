@@ -32,7 +32,9 @@ export function playTable(variant: VariantAnalysis, limits: ResolvedLimits): Mec
     rows: [
       ...pairs.map((pair, index): MechanicsRow => {
         const loop = variant.pairs[index]?.loop;
-        const path = loop?.inner.find(({ key }) => key === 'length')?.path ?? loop?.terms[0]?.path ?? [];
+        const set = isWorked(pair) ? pair.setting?.path : undefined;
+        const path =
+          set ?? loop?.inner.find(({ key }) => key === 'length')?.path ?? loop?.terms[0]?.path ?? [];
         const name = loop?.bearings.join(' to ') ?? '';
         if (!isWorked(pair))
           return { cells: [name, `needs ${pair.missing}`, '', '', '', '', ''], gravity: null, path };

@@ -18,7 +18,7 @@ export function tracePair(pair: PairMechanics, clamp: Clamp | null): readonly Tr
   const deltaGiven = input('δ', given.mismatch, 'mm');
   const play = 'min(eᵢ + aᵢ) − max(eᵢ − aᵢ); two equal bearings: 2a − |δ|';
   const flush = [`faces of ${between} taken as flush where no face-offset is written`];
-  const steps: TraceStep[] = [];
+  const steps: TraceStep[] = setting ? [settingStep(pair, setting)] : [];
   if (Number.isFinite(result.playUnclamped)) {
     const unclamped = input(`play of ${between} before clamping`, result.playUnclamped, 'mm');
     steps.push(step(unclamped, play, 'harris-analysis', [...ranges, deltaGiven], flush));
@@ -49,6 +49,23 @@ export function tracePair(pair: PairMechanics, clamp: Clamp | null): readonly Tr
     ),
   );
   return [...steps, ...loadSteps(pair, between, clamped)];
+}
+
+/** What an adjuster is set to is where everything behind it begins. */
+function settingStep({ loop }: PairMechanics, setting: PairSetting): TraceStep {
+  const { address, play, preload, mismatch, assumed } = setting;
+  const set =
+    play === null
+      ? input(`preload by ${address}`, preload ?? 0, 'N')
+      : input(`play ${address} is set to`, play, 'mm');
+  const delta = input(`δ of ${loop.bearings.join(' and ')} as set on the bench`, mismatch, 'mm');
+  return step(
+    delta,
+    'the place of the adjuster at which the bearings have that play or carry that force',
+    null,
+    [set],
+    assumed,
+  );
 }
 
 function springSteps({ address, rate, preload, assumed }: PairSetting, load: number): readonly TraceStep[] {

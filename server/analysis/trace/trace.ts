@@ -2,7 +2,7 @@ import type { GapLoop } from '../../assembly/loop.ts';
 import { defaultLimits } from '../../engine/tables/limits.ts';
 import type { VariantAnalysis } from '../analyze.ts';
 import type { LoopAnalysis } from '../close.ts';
-import { isWorked, type PairMechanics } from '../mechanics/pair-mechanics.ts';
+import { isCounted, isWorked, type PairMechanics } from '../mechanics/pair-mechanics.ts';
 import { traceBearing } from './trace-bearing.ts';
 import { traceBuilds } from './trace-builds.ts';
 import { traceFit } from './trace-fit.ts';
@@ -59,6 +59,7 @@ export function tracedAddresses(variant: VariantAnalysis): readonly string[] {
       ...bearings.map((bearing) => bearing.address),
       ...bearings.flatMap(({ stack }) => stack.part.values.seat?.value ?? []),
       ...loops.map((item) => item.address),
+      ...variant.pairs.flatMap(({ loop }) => loop.setBy?.part.address ?? []),
       ...builtPairs(variant, 'drawn').keys(),
       ...variant.gaps.filter(({ drawn }) => drawn).map(({ loop }) => gapAddress(loop)),
     ]),
@@ -70,7 +71,7 @@ function ofDimension(variant: VariantAnalysis, address: string, how: 'drawn' | '
   const has = (terms: readonly { readonly address: string }[]): boolean =>
     terms.some((item) => item.address === address);
   const steps = variant.pairs.flatMap(({ loop, drawn, built }, index) => {
-    if (!has(loop.terms)) return [];
+    if (!has(loop.terms) && loop.setBy?.part.address !== address) return [];
     const name = `inner less outer distance of ${loop.bearings.join(' and ')}`;
     const delta = traceLoop(name, 'δ = P − S', loop, how === 'built' ? (built ?? drawn) : drawn, how);
     const pair = pairs[index];
@@ -85,7 +86,7 @@ function ofDimension(variant: VariantAnalysis, address: string, how: 'drawn' | '
 function builtPairs(variant: VariantAnalysis, how: 'drawn' | 'built'): ReadonlyMap<string, PairMechanics> {
   const { clamp, pairs } = variant.mechanics(how);
   const found = new Map<string, PairMechanics>();
-  for (const pair of clamp ? pairs.filter(isWorked) : []) {
+  for (const pair of clamp ? pairs.filter(isWorked).filter(isCounted) : []) {
     const name = `builds.${pair.loop.housing}`;
     let number = 2;
     let address = name;
