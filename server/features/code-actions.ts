@@ -2,6 +2,7 @@ import { type CodeAction, CodeActionKind, type Range } from 'vscode-languageserv
 import type { Finding } from '../checks/check.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
 import { type DiagnosticOptions, diagnosticOf } from './diagnostics.ts';
+import { exchangeActions } from './exchange-actions.ts';
 import { positionsOf } from './positions.ts';
 import { soundFixes } from './sound-fixes.ts';
 import { spacerActions } from './spacer-actions.ts';
@@ -24,7 +25,9 @@ export function codeActions(snapshot: Snapshot, range: Range, options: CodeActio
     options.only?.some((kind) => `${offered}.`.startsWith(`${kind}.`)) ?? true;
   return [
     ...(wants(CodeActionKind.QuickFix) ? quickFixes(snapshot, range, options) : []),
-    ...(wants(CodeActionKind.RefactorRewrite) ? spacerActions(snapshot, range, options) : []),
+    ...(wants(CodeActionKind.RefactorRewrite)
+      ? [...spacerActions(snapshot, range, options), ...exchangeActions(snapshot, range, options)]
+      : []),
   ];
 }
 

@@ -1,6 +1,9 @@
+import { exchangeNames, nearWords } from '../analysis/exchange/exchange-words.ts';
 import type { StackBearing } from '../assembly/bearings.ts';
 import { micrometres, plain } from '../engine/base/figures.ts';
 import type { DecodedBearing, NotDecoded } from '../engine/bearings/decoded-bearing.ts';
+import { alternatives } from '../engine/bearings/interchange.ts';
+import { nearSizes } from '../engine/bearings/near-sizes.ts';
 import { ringDeviations } from '../engine/bearings/ring-deviations.ts';
 import type { SpecPath } from '../spec/place.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
@@ -38,9 +41,24 @@ export function decodedWords(bearing: DecodedBearing, placed: StackBearing | nul
     `${house}**${escaped(title)}**, ${bearing.kind.replaceAll('-', ' ')}${bearing.kind === 'deep-groove' ? ' ball bearing' : ''}`,
     table(rows(bearing)),
     bearing.notes.map((note) => `- ${escaped(note)}`).join('\n'),
+    insteadWords(bearing),
     bearing.sources.length > 0 &&
       `*Sources: ${[...new Set(bearing.sources.map(sourceWords))].map(escaped).join('; ')}*`,
   );
+}
+
+/** What fits in its place and what only looks like it, in one line each. */
+function insteadWords(bearing: DecodedBearing): string {
+  const others = alternatives(bearing).map(
+    ({ code: other, exchange }) => `${code(other)} ${exchangeNames[exchange]}`,
+  );
+  const near = nearSizes(bearing)
+    .slice(0, 3)
+    .map((other) => `${code(other.code)} (${escaped(nearWords(other))})`);
+  return [
+    ...(others.length > 0 ? [`Fits in its place: ${others.join(', ')}.`] : []),
+    ...(near.length > 0 ? [`Looks right and is not: ${near.join(', ')}.`] : []),
+  ].join('\n\n');
 }
 
 function rows(bearing: DecodedBearing): readonly (readonly [string, string])[] {

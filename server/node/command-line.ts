@@ -7,6 +7,7 @@ import { draw } from './commands/draw.ts';
 import { explain } from './commands/explain.ts';
 import { fit } from './commands/fit.ts';
 import { identify } from './commands/identify.ts';
+import { interchange } from './commands/interchange.ts';
 import { life } from './commands/life.ts';
 import { mount } from './commands/mount.ts';
 import { order } from './commands/order.ts';
@@ -29,6 +30,7 @@ const commands: readonly Command[] = [
   order,
   bearing,
   identify,
+  interchange,
   fit,
   draw,
   explain,

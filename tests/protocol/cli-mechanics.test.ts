@@ -121,3 +121,19 @@ test('order lists a folder as text, csv, markdown or json, and ends with 2 where
     expect(called().exit).toBe(2);
   });
 });
+
+test('interchange says what fits instead, and in a hub what that does', async () => {
+  await withFiles({ 'a.hub.yaml': sanderling({ clamp: '5 kN' }) }, (folder) => {
+    const called = (...given: string[]) => hubwright(['interchange', ...given], folder);
+    const { out } = called('6804-2RS', '--in', 'a.hub.yaml');
+    expect(out).toContain('the same under another name: 61804');
+    expect(out).toMatch(/6804-2Z, with shields/);
+    expect(called('6804-2RS').out).not.toContain('here bearing');
+    expect(called('6804-2RS', '--in', 'b.hub.yaml').exit).toBe(2);
+    expect(called('QX9').exit).toBe(1);
+    const { alternatives } = hubwrightJson(['interchange', '6804-2RS'], folder).json as {
+      alternatives: { code: string; exchange: string }[];
+    };
+    expect(alternatives.map(({ exchange }) => exchange)).toContain('hybrid');
+  });
+});
