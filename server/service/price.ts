@@ -27,7 +27,9 @@ export function priceOf(direction: 'apart' | 'together', work: Hubwork): Price {
     const presses = split.parted.filter((tie) => tie.kind === 'press');
     const threads = split.parted.length - presses.length;
     const parts = split.moving.length + farOf(split, spans, all) / 1000 + (split.side === 'right' ? 0 : 0.01);
-    if (presses.length === 0) return threads === 0 ? parts : 200 * threads + parts;
+    // Cone and locknut of the drive side stay locked: all adjusting is done on the other side (`common practice`).
+    const drive = split.side === 'right' && group.includes('shell') ? 20 : 0;
+    if (presses.length === 0) return threads === 0 ? parts : 200 * threads + drive + parts;
     const outer = presses.filter(({ ring }) => ring === 'outer');
     const against = outer.filter(({ a }) => leaves(a, split) !== (seats.get(a)?.from ?? null)).length;
     const base = 1000 + 100 * presses.length + 200 * threads + 150 * against + parts;

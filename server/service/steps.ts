@@ -64,7 +64,8 @@ function ringOf(move: Move, work: Hubwork) {
   return {
     seat,
     size: (ring?.values.size ?? values?.bore)?.value.nominal ?? null,
-    holds: found?.bearings.map((bearing) => bearing.address) ?? [],
+    // A ring at the blind end comes after its bearing and holds nothing any more.
+    holds: found?.bearings.flatMap((one) => (move.held.includes(one.address) ? [one.address] : [])) ?? [],
   };
 }
 

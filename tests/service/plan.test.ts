@@ -196,6 +196,32 @@ test('loose balls are caught when a cone leaves its cup', () => {
   expect(balls.map(({ count }) => count)).toEqual([9, 9]);
 });
 
+// Workshop notes on cup-and-cone hubs: the drive side is locked first, all adjusting is done on the other side
+// (`common practice`).
+test('the drive side of a cup-and-cone hub stays locked on its axle', () => {
+  const { apart, together } = planned(
+    readFileSync(join(import.meta.dirname, '..', 'drawing', 'hubs', 'cup-and-cone.hub.yaml'), 'utf8'),
+  );
+  const axle = apart.find(({ part }) => part === 'axle');
+  expect(axle?.moving).toEqual(expect.arrayContaining(['axle', 'cone.right', 'locknut.right']));
+  expect(axle?.towards).toBe('right');
+  expect(before(together, 'screw-on locknut.right', 'slide-on axle')).toBe(true);
+  expect(before(together, 'slide-on axle', 'screw-on cone.left')).toBe(true);
+  // On the bench each part comes off by the nearer end.
+  expect(apart.find(({ part }) => part === 'locknut.right')?.towards).toBe('right');
+});
+
+test('a retaining ring at the blind end comes out after its bearing and holds nothing by then', () => {
+  const text = sanderling().replace(
+    'left: { bore: 26 N7, depth: 5.1',
+    'left: { bore: 26 N7, stop: ring, retaining-ring: { side: blind, thickness: 1.2, groove-width: 1.3, size: 26 }, depth: 5.1',
+  );
+  const { apart } = planned(text);
+  expect(before(apart, 'press-out bearing.left', 'take-ring-out shell.left.retaining-ring')).toBe(true);
+  const out = apart.find(({ kind }) => kind === 'take-ring-out');
+  expect(out?.kind === 'take-ring-out' ? out.holds : null).toEqual([]);
+});
+
 test('two parts of one name, half a hub and a thousand shims are no trouble', () => {
   const twice = sanderling().replace('bearing: right', 'bearing: left');
   expect(planned(twice).apart.length).toBeGreaterThan(0);

@@ -26,13 +26,23 @@ function wordsOf(step: Step): StepWords {
       return { head: `Slide ${step.part} on from the ${step.side}${along(step)}`, details: driveWords(step) };
     case 'unscrew':
       return {
-        head: `Unscrew ${list(step.threads)} and take ${step.part} off to the ${step.towards}${along(step)}`,
+        head: alone(step.threads, step.part)
+          ? `Unscrew ${step.part}, off to the ${step.towards}${along(step)}`
+          : `Unscrew ${list(step.threads)} and take ${step.part} off to the ${step.towards}${along(step)}`,
         details: ['look for a locking screw and for a left-hand thread before using force'],
       };
     case 'screw-on':
       return {
-        head: `Put ${step.part} on from the ${step.side}${along(step)} and screw ${list(step.threads)} home`,
-        details: ['torque: as the maker of the part gives it'],
+        head: alone(step.threads, step.part)
+          ? `Screw ${step.part} on from the ${step.side}${along(step)}`
+          : `Put ${step.part} on from the ${step.side}${along(step)} and screw ${list(step.threads)} on`,
+        details: step.threads.some((address) => /^(?:cone|adjuster)\./.test(address))
+          ? [
+              step.on === 'bench'
+                ? 'to its place on the axle, then locked against its locknut'
+                : 'by hand until the play just goes; what play to leave is set at the end and then locked',
+            ]
+          : ['torque: as the maker of the part gives it'],
       };
     case 'take-ring-out':
       return {
@@ -60,6 +70,9 @@ function wordsOf(step: Step): StepWords {
       return pressInWords(step, step.pressed);
   }
 }
+
+const alone = (threads: readonly string[], part: string): boolean =>
+  threads.length === 1 && threads[0] === part;
 
 /** What goes along with the part a step is named after. */
 export function along({ part, moving }: Step): string {
