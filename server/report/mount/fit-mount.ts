@@ -1,8 +1,8 @@
 import type { MountedBearing, RingFit } from '../../analysis/mechanics/mounted-bearing.ts';
-import { type RangedValue, slidingForce } from '../../engine/seats/mounting-force.ts';
+import type { RangedValue } from '../../engine/seats/mounting-force.ts';
 import { pressureFactor } from '../../engine/seats/press-fit.ts';
-import { effectiveInterference } from '../../engine/seats/smoothing.ts';
 import { dropInDifference, freeTemperature, HANDLING_ALLOWANCE } from '../../engine/seats/thermal.ts';
+import { pressForce } from '../../service/press-force.ts';
 
 /** Least, mean and greatest of many builds. */
 export interface Range {
@@ -55,9 +55,6 @@ export function fitMount(fit: RingFit, bearing: MountedBearing, warmest: number)
     most: of(values.most),
   });
   const pressureOf = (interference: number): number => Math.max(0, interference) * perMillimetre;
-  const works = (value: number): number => effectiveInterference(value, seat.diameter, taker.finish);
-  const force = (value: number): RangedValue =>
-    slidingForce({ pressure: pressureOf(works(value)), diameter: seat.diameter, length: bearing.width });
   return {
     ring: seat.ring,
     made: eachOf(made, (value) => value),
@@ -67,11 +64,7 @@ export function fitMount(fit: RingFit, bearing: MountedBearing, warmest: number)
     wallHoop: fit.fit.wallHoop,
     ringHoop: fit.fit.ringHoop,
     wallYield,
-    pressForce: {
-      least: force(made.least).least,
-      typical: force(made.mean).typical,
-      most: force(made.most).most,
-    },
+    pressForce: pressForce(fit, bearing.width),
     freeAt: made.mean > 0 ? freeTemperature(made.mean, seat.diameter, expansion) : null,
     warming: warmingOf(made.most, seat.diameter, seat.ring, expansion.outside, warmest),
   };
