@@ -25,6 +25,7 @@ import { journalOff } from './journal/journal-off.ts';
 import { adjusterOff } from './play/adjuster-off.ts';
 import { adjusterShort } from './play/adjuster-short.ts';
 import { clampTakesPlay } from './play/clamp-takes-play.ts';
+import { lineTight } from './play/line-tight.ts';
 import { pairOpen } from './play/pair-open.ts';
 import { playHigh } from './play/play-high.ts';
 import { playShare } from './play/play-share.ts';
@@ -174,6 +175,7 @@ export const checks: readonly Check[] = [
   sleeveStress,
   spacerLong,
   spacerShort,
+  lineTight,
   endCapBottoms,
   endCapHitsShell,
   endCapRubs,
