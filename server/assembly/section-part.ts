@@ -73,8 +73,8 @@ function coneSection(part: LinePart, base: Base, assembly: Assembly, say: Say): 
   say(`profile of ${part.address} is drawn from its balls: a cone's own dimensions are not written`);
   const inward = side === 'left' ? 'right' : 'left';
   const inner = side === 'left' ? base.right : base.left;
-  // The balls run a third of a ball in from the cone's inner end.
-  const at = inner + (side === 'left' ? -1 : 1) * Math.min(diameter / 3, (base.right - base.left) / 2);
+  // The length of a cone ends at the middle of its ball track.
+  const at = inner;
   const steps: readonly Step[] = [
     { left: base.left, right: base.right, inside: axle, outside: circle, guessed: { outside: true } },
   ];

@@ -15,6 +15,7 @@ export type CheckGroup =
   | 'play'
   | 'end-cap'
   | 'freehub'
+  | 'cup'
   | 'service'
   | 'variant'
   | 'reference';

@@ -11,6 +11,12 @@ import { suffixAmbiguous } from './bearing/suffix-ambiguous.ts';
 import type { Check } from './check.ts';
 import { clearanceCold } from './clearance/clearance-cold.ts';
 import { clearanceUsedUp } from './clearance/clearance-used-up.ts';
+import { ballsDiffer } from './cup/balls-differ.ts';
+import { ballsTooFew } from './cup/balls-too-few.ts';
+import { ballsTooMany } from './cup/balls-too-many.ts';
+import { benchPlayLarge } from './cup/bench-play-large.ts';
+import { benchPlaySmall } from './cup/bench-play-small.ts';
+import { cupMissing } from './cup/cup-missing.ts';
 import { endCapBottoms } from './end-cap/end-cap-bottoms.ts';
 import { endCapHitsShell } from './end-cap/end-cap-hits-shell.ts';
 import { endCapRubs } from './end-cap/end-cap-rubs.ts';
@@ -176,6 +182,12 @@ export const checks: readonly Check[] = [
   spacerLong,
   spacerShort,
   lineTight,
+  cupMissing,
+  ballsTooMany,
+  ballsTooFew,
+  ballsDiffer,
+  benchPlaySmall,
+  benchPlayLarge,
   endCapBottoms,
   endCapHitsShell,
   endCapRubs,

@@ -4,6 +4,7 @@ import type { Workshop } from '../../spec/workshop-model.ts';
 import type { VariantAnalysis } from '../analyze.ts';
 import { type Clamp, clampOf } from './clamp-of.ts';
 import { bench, type Conditions } from './conditions.ts';
+import { coneMechanics } from './cup-cone.ts';
 import { inLine, type LineMechanics, lineMechanics } from './line-mechanics.ts';
 import { materialOf } from './material-of.ts';
 import { type MountedBearing, mountBearing } from './mounted-bearing.ts';
@@ -17,6 +18,8 @@ export interface Mechanics {
   readonly pairs: readonly (PairMechanics | PairUnchecked)[];
   /** Housings with more than two bearings; the loads of their pairs are those of the whole line. */
   readonly lines: readonly LineMechanics[];
+  /** A hub set by cones, or what it lacks; null without cones. */
+  readonly cups: ReturnType<typeof coneMechanics>;
 }
 
 /** What mechanics reads of a variant. */
@@ -58,7 +61,7 @@ export function mechanicsOf(
     const alone = `shares of many builds count ${pair.loop.bearings.join(' and ')} alone, loads the whole line of ${line.bearings.length}`;
     return { ...pair, result: inLine(pair, line), assumed: [...pair.assumed, alone] };
   });
-  return { clamp, bearings, pairs, lines };
+  return { clamp, bearings, pairs, lines, cups: coneMechanics(assembly, bearings, clamp, workshop) };
 }
 
 /** An adjuster is set at 20 °C and stays where it is; a spring follows. */

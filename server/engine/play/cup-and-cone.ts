@@ -27,3 +27,21 @@ export function mostBalls(diameter: number, circle: number): number {
 export function benchPlay(axleCompliance: number, clampForce: number): number {
   return axleCompliance * clampForce;
 }
+
+/** Balls a row usually has: one fewer than lie on the circle, so that they never press each other (common practice). */
+export function usualBalls(diameter: number, circle: number): number {
+  return Math.max(0, mostBalls(diameter, circle) - 1);
+}
+
+/** How far a cone on a thread of `pitch` mm turns for an axial travel, mm; rad. */
+export function turnOfCone(travel: number, pitch: number): number {
+  return (2 * Math.PI * travel) / pitch;
+}
+
+/**
+ * Diameter of a solid bar that is as stiff as a threaded one, mm: the mean of pitch and minor diameter,
+ * d − 0.9382·P, the diameter of the stress area of ISO 898-1.
+ */
+export function threadStressDiameter(diameter: number, pitch: number): number {
+  return diameter - 0.9382 * pitch;
+}

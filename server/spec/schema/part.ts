@@ -35,6 +35,12 @@ const balls = value('balls', readBalls, {
   examples: ['13 × 2.778'],
 }).optional();
 
+const groove = value('groove', readGroove, {
+  title: 'groove',
+  description: 'Groove radius ÷ ball diameter, of both rings or inner/outer.',
+  examples: ['0.52', '0.515/0.525'],
+}).optional();
+
 /** A torque where a unit of torque stands, a play in mm otherwise. */
 function readSet(written: string): Reading<Quantity | Dimension> {
   if (/\d\s*[a-z]*n/i.test(written) && !/\d\s*in\b/i.test(written)) {
@@ -114,11 +120,7 @@ export const partSchemas = {
     seat: text('seat', 'seat', 'The seat its outer ring sits in.', 'shell.left').optional(),
     journal: shaft('journal', 'Diameter of the axle under the inner ring, mm.', '17 h6').optional(),
     balls,
-    groove: value('groove', readGroove, {
-      title: 'groove',
-      description: 'Groove radius ÷ ball diameter, of both rings or inner/outer.',
-      examples: ['0.52', '0.515/0.525'],
-    }).optional(),
+    groove,
     'inner-outside': shaft('inner-outside', 'Outside diameter of the inner ring, mm.', '20.2').optional(),
     'inner-width': length('inner-width', 'Width of an extended inner ring, mm.', '6 0/-0.12').optional(),
     'face-offset': offset(
@@ -186,6 +188,12 @@ export const partSchemas = {
     thread: text('thread', 'thread', 'Thread it runs on.', 'M10x1').optional(),
     material,
     balls,
+    groove,
+    set: offset(
+      'set',
+      'Axial play the cones are set to on the bench, before the clamp, mm.',
+      '0.04 ±0.01',
+    ).optional(),
   } satisfies Shape<PartValues>),
   locknut: z.strictObject({
     length: partLength('Thickness', '5'),
