@@ -55,7 +55,7 @@ export function assemble(hub: ResolvedHub, workshop: Workshop | null, limits: As
   for (const part of hub.stack) {
     if (part.kind === 'bearing') read.set(part, readStackBearing(part, rules, workshop));
   }
-  const line = placeLine(hub.stack, read, rules);
+  const line = placeLine(hub.stack, read, rules, hub.values.width?.value.nominal ?? null);
   const shell = hub.shell ? fillHousing(hub.shell, line, rules) : null;
   const freehub = hub.freehub ? fillHousing(hub.freehub, line, rules) : null;
   const housings = [shell, freehub].filter((housing) => housing !== null);

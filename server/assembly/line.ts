@@ -15,16 +15,32 @@ export interface LinePart {
   readonly at: { readonly left: number; readonly right: number } | null;
 }
 
-/** Places the parts of the stack one after the other from the left dropout face. */
+/**
+ * Places the parts of the stack one after the other from the left dropout face. Cones are set by hand: the second
+ * one and what lies outside of it end at `width`, mm, and stand nowhere where it or a length is not written.
+ */
 export function placeLine(
   stack: readonly StackPart[],
   bearings: ReadonlyMap<StackPart, StackBearing>,
   rules: SettlingRules,
+  width: number | null,
 ): readonly LinePart[] {
+  const lengths = new Map(stack.map((part) => [part, lengthTerm(part, bearings.get(part) ?? null, rules)]));
+  const setByHand = secondRaceOfCones(stack);
   let face: number | null = 0;
-  return stack.map((part) => {
+  return stack.map((part, index) => {
     const bearing = bearings.get(part) ?? null;
-    const length = lengthTerm(part, bearing, rules);
+    const length = lengths.get(part) as TermOrMissing;
+    if (part === setByHand) {
+      const rest = stack.slice(index).map((later) => lengths.get(later) as TermOrMissing);
+      face =
+        width === null
+          ? null
+          : rest.reduce(
+              (at: number | null, term) => (at === null || !term.settled ? null : at - nominalOf(term)),
+              width,
+            );
+    }
     const left: number | null = face;
     face = left === null || !length.settled ? null : left + nominalOf(length);
     return {
@@ -35,6 +51,12 @@ export function placeLine(
       at: left === null || face === null ? null : { left, right: face },
     };
   });
+}
+
+/** The right one of two inner races, one of them a cone: nothing but the width sets their distance. */
+function secondRaceOfCones(stack: readonly StackPart[]): StackPart | null {
+  const races = stack.filter(({ kind }) => kind === 'cone' || kind === 'bearing');
+  return races.length === 2 && races.some(({ kind }) => kind === 'cone') ? (races[1] ?? null) : null;
 }
 
 /** What a part adds to the clamped line: a bearing its inner ring, anything else its length times its count. */

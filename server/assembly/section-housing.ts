@@ -1,6 +1,7 @@
 import { plain } from '../engine/base/figures.ts';
 import type { Assembly } from './assemble.ts';
 import type { FilledHousing, FilledSeat } from './housings.ts';
+import { type CupBore, cupBores } from './section-cups.ts';
 import { flangeRings } from './section-flanges.ts';
 import { sectionRetainingRing } from './section-retaining-ring.ts';
 import { plainPart, type Say, type SectionPart, type Step } from './section-shape.ts';
@@ -32,11 +33,12 @@ export function sectionHousing(
   const { say } = context;
   const { housing } = filled;
   const seats = placeSeats(filled, stack, say);
-  const ends = endsOf(filled, seats, context);
+  const cups = cupBores(filled, stack);
+  const ends = endsOf(filled, seats, cups, context);
   if (!ends) return [];
   const [left, right] = ends;
   const placed = seats.map((seat) => ({ ...seat, mouth: seat.filled.from === 'left' ? left : right }));
-  const widest = Math.max(...placed.map(({ bore }) => bore), 0);
+  const widest = Math.max(...placed.map(({ bore }) => bore), ...cups.map(({ diameter }) => diameter), 0);
   const outside = housing.values.outside?.value.nominal ?? (0 < widest ? widest + 6 : 34);
   if (!housing.values.outside)
     say(`outside of the ${housing.name} is drawn ⌀${plain(outside)}: it is not written`);
@@ -54,6 +56,7 @@ export function sectionHousing(
     ...placed.flatMap(({ stop }) => [stop]),
     ...grooves.flatMap(({ groove }) => [groove.left, groove.right]),
     ...flanges.flatMap(({ from, to }) => [from, to]),
+    ...cups.flatMap((cup) => [cup.left, cup.right]),
   ];
   const inside = [...new Set(cuts.map(exact))]
     .filter((at) => left <= at && at <= right)
@@ -64,14 +67,15 @@ export function sectionHousing(
     const seat = placed.find((one) => within(middle, one.stop, one.mouth));
     const groove = grooves.find((one) => within(middle, one.groove.left, one.groove.right))?.groove;
     const flange = flanges.find((one) => within(middle, one.from, one.to));
+    const cup = cups.find((one) => within(middle, one.left, one.right));
     const aroundSeat = seat !== undefined || placed.length === 0;
     return {
       left: from,
       right: to,
-      inside: groove?.diameter ?? seat?.bore ?? through.diameter,
+      inside: groove?.diameter ?? seat?.bore ?? Math.max(cup?.diameter ?? 0, through.diameter),
       outside: flange ? Math.max(flange.foot, outside) : outside,
       guessed: {
-        inside: seat ? false : through.guessed,
+        inside: seat ? false : cup !== undefined || through.guessed,
         // `outside` is written for the wall around the seats; between them nothing says it.
         outside: !flange && (!housing.values.outside || !aroundSeat),
       },
@@ -129,10 +133,16 @@ function placeSeats(
 function endsOf(
   filled: FilledHousing,
   seats: readonly Omit<PlacedSeat, 'mouth'>[],
+  cups: readonly CupBore[],
   { assembly, middle, say }: HousingContext,
 ): readonly [number, number] | null {
   const { housing } = filled;
   const length = housing.values.length?.value.nominal;
+  const [leftCup, rightCup] = cups;
+  if (seats.length === 0 && length === undefined && leftCup && rightCup) {
+    say(`the ${housing.name} is drawn from ball row to ball row: its length is not written`);
+    return [exact(leftCup.mouth), exact(rightCup.mouth)];
+  }
   if (seats.length === 0) {
     const total = length ?? assembly.width.wanted?.nominal;
     if (total === undefined) return null;

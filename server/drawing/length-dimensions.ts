@@ -71,7 +71,9 @@ function width(variant: VariantAnalysis, section: Section, sayWanted: boolean): 
     ? Math.abs(drawn.mean - drawn.nominal) < 0.005
       ? lengthText(drawn.nominal)
       : `${lengthText(drawn.nominal)}, on average ${lengthText(drawn.mean)}`
-    : 'not all lengths written';
+    : loop.missing.length > 0 && loop.missing.every(({ key }) => key === 'position on the axle')
+      ? 'set by the cones'
+      : 'not all lengths written';
   const measured = built ? ` [${lengthText(built.mean)}]` : '';
   const wanted = sayWanted && loop.wanted ? `; wanted ${wantedText(loop.wanted)}` : '';
   return {

@@ -12,6 +12,7 @@ import type { SpecPath } from '../spec/place.ts';
 import type { Workshop } from '../spec/workshop-model.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
 import { adviceWords, buildsWords } from './builds-words.ts';
+import { coneWords } from './cone-words.ts';
 import { escaped } from './markdown.ts';
 import {
   lineWords,
@@ -44,6 +45,7 @@ export function mechanicsWords({ analysis }: Snapshot, path: SpecPath): readonly
       ]),
       ...playParagraphs(variant, mechanics, path, wanted, variant === concerned[0]),
       ...clampParagraphs(mechanics, path),
+      ...coneWords(mechanics, path, wanted.mostPlay),
     ];
     const fresh = words.filter((text) => !said.has(text));
     if (variant.name !== null && fresh.length > 0) said.add(`variant ${escaped(variant.name)}:`);
@@ -63,6 +65,8 @@ function matters({ assembly, pairs }: VariantAnalysis, path: SpecPath): boolean 
     ]),
     ...pairs.flatMap(({ loop }) => [...loop.terms.map((item) => item.path), settingPath(loop)]),
     hub.axle?.values.diameter?.path,
+    ...hub.stack.flatMap(({ values: { balls, set, thread } }) => [balls?.path, set?.path, thread?.path]),
+    ...(hub.shell?.cups ?? []).map(({ values }) => values['ball-circle']?.path),
   ];
   return path.includes('clamp') || paths.some((other) => other && samePath(other, path));
 }

@@ -1,6 +1,8 @@
 import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { VariantAnalysis } from '../analysis/analyze.ts';
 import { degreesOf } from '../analysis/mechanics/angular-contact.ts';
+import { clampedInBrief, leaveInBrief } from '../analysis/mechanics/cones-in-brief.ts';
+import { isConeWorked } from '../analysis/mechanics/cup-cone.ts';
 import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import { isWorked } from '../analysis/mechanics/pair-mechanics.ts';
 import { playInBrief } from '../analysis/mechanics/play-in-brief.ts';
@@ -45,7 +47,15 @@ function placesOf({ assembly, pairs }: VariantAnalysis): readonly SpecPath[] {
     const { set, length } = loop.setBy?.part.values ?? {};
     return [set?.path, length?.path].filter((path) => path !== undefined);
   });
-  return [...assembly.bearings.map(({ from }) => from), ...lengths.map(({ path }) => path), ...settings];
+  const set = assembly.hub.stack.flatMap(({ kind, path, values }): readonly SpecPath[] =>
+    kind === 'cone' ? [values.set?.path ?? path] : [],
+  );
+  return [
+    ...assembly.bearings.map(({ from }) => from),
+    ...lengths.map(({ path }) => path),
+    ...settings,
+    ...set,
+  ];
 }
 
 function hintsOf({ assembly }: VariantAnalysis, mechanics: Mechanics): readonly Hint[] {
@@ -68,13 +78,26 @@ function hintsOf({ assembly }: VariantAnalysis, mechanics: Mechanics): readonly 
     const tooltip = [playWords(pair, clamp), ...pair.assumed].join('; ');
     return [{ path, label: playInBrief(pair, clamp), tooltip }];
   });
+  const cones = coneHints(mechanics);
   // A clamp of the workshop stands in another file.
   const isHere = clamp !== null && 0 < clamp.path.length && clamp.path.includes('clamp');
-  if (!isHere || worked.length === 0) return [...clearances, ...plays];
+  if (!isHere || worked.length === 0) return [...clearances, ...plays, ...cones];
   const shortening: Hint = {
     path: clamp.path,
     label: `shortens by ${worked.map(({ result }) => micrometres(result.clampShortening)).join(' and ')}`,
     tooltip: [...worked.map(shorteningWords), ...clamp.assumed].join('; '),
   };
-  return [...clearances, ...plays, shortening];
+  return [...clearances, ...plays, ...cones, shortening];
+}
+
+/** The play that a clamp leaves of the one set, behind it; the play to leave behind the clamp. */
+function coneHints({ cups, clamp }: Mechanics): readonly Hint[] {
+  if (!isConeWorked(cups) || !clamp) return [];
+  const tooltip = cups.assumed.join('; ');
+  const felt = clampedInBrief(cups, clamp);
+  const isHere = clamp.path.includes('clamp');
+  return [
+    ...(cups.set && felt ? [{ path: cups.set.path, label: felt, tooltip }] : []),
+    ...(isHere ? [{ path: clamp.path, label: leaveInBrief(cups), tooltip }] : []),
+  ];
 }

@@ -2,6 +2,8 @@ import type { VariantAnalysis } from '../analysis/analyze.ts';
 import type { ResolvedLimits } from '../analysis/limits.ts';
 import { anglesInBrief } from '../analysis/mechanics/angular-contact.ts';
 import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
+import { clampedInBrief, leaveInBrief } from '../analysis/mechanics/cones-in-brief.ts';
+import { type ConeMechanics, isConeWorked } from '../analysis/mechanics/cup-cone.ts';
 import type { LineMechanics } from '../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
 import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
@@ -25,7 +27,7 @@ export interface MechanicsRow {
 
 /** Play and load of each pair of a variant; a pair that could not be worked out says what it lacks. */
 export function playTable(variant: VariantAnalysis, limits: ResolvedLimits): MechanicsTable {
-  const { pairs, clamp, lines } = variant.mechanics('built');
+  const { pairs, clamp, lines, cups } = variant.mechanics('built');
   const mostPlay = limits.value('play-clamped');
   return {
     titles: ['Pair', 'Verdict', 'Play on the bench', 'Clamped', 'Clamp shortens', 'Load', 'Contact stress'],
@@ -42,7 +44,28 @@ export function playTable(variant: VariantAnalysis, limits: ResolvedLimits): Mec
         return { cells: [name, said, ...playCells(pair, clamp)], gravity, path };
       }),
       ...lines.map((line) => lineRow(variant, line, clamp)),
+      ...(isConeWorked(cups) ? [coneRow(cups, clamp, mostPlay)] : []),
     ],
+  };
+}
+
+/** A hub set by cones. */
+function coneRow(cones: ConeMechanics, clamp: Clamp | null, mostPlay: number): MechanicsRow {
+  const { races, set, result, leave, missing, setAt: path } = cones;
+  const name = races.join(' to ');
+  const bench = set ? micrometres(set.play) : '';
+  if (!clamp || !result) {
+    const needs = set ? `needs ${missing.join(', ')}` : leaveInBrief(cones);
+    const said = clamp ? needs : 'no clamp is written to reckon with';
+    return { cells: [name, said, bench, '', clamp ? micrometres(leave) : '', '', ''], gravity: null, path };
+  }
+  const pair = { result, setting: null };
+  const { said, gravity } = playVerdict(pair, clamp, mostPlay);
+  const [, ...cells] = playCells(pair, clamp);
+  return {
+    cells: [name, result.ballLoad > 0 ? (clampedInBrief(cones, clamp) ?? said) : said, bench, ...cells],
+    gravity,
+    path,
   };
 }
 
@@ -90,7 +113,7 @@ function sayLinePlay(play: number): string {
 }
 
 function playVerdict(
-  { result, setting }: PairMechanics,
+  { result, setting }: Pick<PairMechanics, 'result' | 'setting'>,
   clamp: Clamp | null,
   mostPlay: number,
 ): { readonly said: string; readonly gravity: Gravity | null } {
@@ -116,7 +139,10 @@ function tightWords({ ballLoad, loadedBy, spacerReached, slid }: PairMechanics['
   return `loaded: the inner rings are pressed ${loadedBy === 'short' ? 'together' : 'apart'}`;
 }
 
-function playCells({ result, setting }: PairMechanics, clamp: Clamp | null): readonly string[] {
+function playCells(
+  { result, setting }: Pick<PairMechanics, 'result' | 'setting'>,
+  clamp: Clamp | null,
+): readonly string[] {
   const { playUnclamped, playClamped, clampShortening, ballLoad, slid, left, right } = result;
   const bench = Number.isFinite(playUnclamped) ? micrometres(playUnclamped) : 'nothing closes it';
   if (setting?.kind === 'spring')

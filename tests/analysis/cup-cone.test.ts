@@ -78,7 +78,7 @@ test('a cone against a cartridge bearing takes the clearance of the bearing into
   const mixed = sample
     .replace(/ {4}left: \{ ball-circle.*\n/, '')
     .replace('  cups:', '  seats:\n    left: { bore: 26 N7, depth: 8, from: left }\n  cups:')
-    .replace('outside: 25', 'outside: 34')
+    .replace('outside: 30', 'outside: 34')
     .replace(/ {2}- cone: left\n(?: {4}.*\n)+/, '  - bearing: left\n    code: 6000\n    seat: shell.left\n');
   const cones = conesOf(mixed);
   expect(cones.races).toEqual(['bearing.left', 'cone.right']);
@@ -103,7 +103,7 @@ function leastEnergy(cones: ConeMechanics, play: number): number {
   if (!side) return Number.NaN;
   const { reach, centres, stiffness, geometry } = side.bearing;
   const touch = Math.sqrt(reach * reach - centres * centres);
-  const shellArea = (Math.PI / 4) * (25 * 25 - 13 * 13);
+  const shellArea = (Math.PI / 4) * (30 * 30 - 14 * 14);
   // 6061: 68.9 GPa, a handbook value; 66 mm of shell between the cups.
   const shell = 66 / (68_900 * shellArea);
   const balls = (closing: number): number => {

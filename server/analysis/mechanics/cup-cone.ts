@@ -2,7 +2,7 @@ import type { Assembly } from '../../assembly/assemble.ts';
 import type { LinePart } from '../../assembly/line.ts';
 import { asBuilt, meanOf, settle } from '../../assembly/settle.ts';
 import { mismatchForPlay } from '../../engine/play/adjusted-pair.ts';
-import { compliance } from '../../engine/play/clamp-compression.ts';
+import { compliance, type Stretch } from '../../engine/play/clamp-compression.ts';
 import { type ClampedPair, clampedPair } from '../../engine/play/clamped-pair.ts';
 import { benchPlay } from '../../engine/play/cup-and-cone.ts';
 import type { PairSide } from '../../engine/play/pair-side.ts';
@@ -26,6 +26,8 @@ export interface ConeMechanics {
   /** Play the cones are set to on the bench, with what it may stray; null where none is written. */
   readonly set: { readonly play: number; readonly stray: number; readonly path: SpecPath } | null;
   readonly thread: AxleThread | null;
+  /** What the clamp shortens. */
+  readonly axle: Stretch;
   /** Shortening of the axle between the races, mm/N, and by the clamp, mm: the play to leave on the bench. */
   readonly compliance: number;
   readonly leave: number;
@@ -90,6 +92,7 @@ export function coneMechanics(
     setAt: set?.path ?? (cones.at(-1) as LinePart).part.path,
     set,
     thread: between.thread,
+    axle: between.axle,
     compliance: give,
     leave,
     axleForce: path.force,

@@ -2,9 +2,11 @@ import type { GapLoop } from '../../assembly/loop.ts';
 import { defaultLimits } from '../../engine/tables/limits.ts';
 import type { VariantAnalysis } from '../analyze.ts';
 import type { LoopAnalysis } from '../close.ts';
+import { isConeWorked } from '../mechanics/cup-cone.ts';
 import { isCounted, isWorked, type PairMechanics } from '../mechanics/pair-mechanics.ts';
 import { traceBearing } from './trace-bearing.ts';
 import { traceBuilds } from './trace-builds.ts';
+import { traceCones } from './trace-cones.ts';
 import { traceFit } from './trace-fit.ts';
 import { traceLoop } from './trace-loop.ts';
 import { tracePair } from './trace-pair.ts';
@@ -21,11 +23,12 @@ export function trace(
   how: 'drawn' | 'built',
   mostPlay: number = defaultLimits['play-clamped'].value,
 ): readonly TraceStep[] | null {
-  const { bearings, clamp } = variant.mechanics(how);
+  const { bearings, clamp, cups } = variant.mechanics(how);
   const pair = builtPairs(variant, how).get(address);
   if (pair) return traceBuilds(pair, how, mostPlay);
   const gap = variant.gaps.find(({ loop }) => gapAddress(loop) === address);
   if (gap) return some(ofLoop(gap, gapName(gap.loop), 'sum of the chain between the two faces', how));
+  if (isConeWorked(cups) && cups.cones.some(({ part }) => part.address === address)) return traceCones(cups);
   const bearing = bearings.find((item) => item.address === address);
   if (bearing) return traceBearing(bearing, how);
   if (address === 'width') return some(ofWidth(variant, how));
@@ -50,13 +53,14 @@ export function trace(
 /** Every address that `trace` answers to in this variant. */
 export function tracedAddresses(variant: VariantAnalysis): readonly string[] {
   const loops = [variant.width, ...variant.pairs].flatMap(({ loop }) => loop.terms);
-  const { bearings, clamp } = variant.mechanics();
+  const { bearings, clamp, cups } = variant.mechanics();
   return [
     ...new Set([
       ...(variant.width.drawn && variant.width.loop.terms.length > 0 ? ['width'] : []),
       ...(clamp ? ['clamp'] : []),
       ...(bearings.some(({ innerFit }) => innerFit) ? ['axle'] : []),
       ...bearings.map((bearing) => bearing.address),
+      ...(isConeWorked(cups) ? cups.cones.map(({ part }) => part.address) : []),
       ...bearings.flatMap(({ stack }) => stack.part.values.seat?.value ?? []),
       ...loops.map((item) => item.address),
       ...variant.pairs.flatMap(({ loop }) => loop.setBy?.part.address ?? []),

@@ -1,3 +1,4 @@
+import { cupWall } from '../../assembly/section-cups.ts';
 import type { SectionPart } from '../../assembly/section-shape.ts';
 import { type Hatching, hatch } from '../hatch.ts';
 import { line, type Point, type Shape } from '../scene.ts';
@@ -33,11 +34,11 @@ export function cone(part: SectionPart, sheet: Sheet, hatching: Hatching): reado
       at(innerEnd, middle - race),
       at(innerEnd, bore / 2),
     ];
-    const cupEnd = ball.at + inward * (race + 1.5);
+    const cupEnd = ball.at + inward * (race + cupWall);
     const cup = [
       ...arc(1),
-      at(ball.at, middle + race + 1.5),
-      at(cupEnd, middle + race + 1.5),
+      at(ball.at, middle + race + cupWall),
+      at(cupEnd, middle + race + cupWall),
       at(cupEnd, middle),
     ];
     return [

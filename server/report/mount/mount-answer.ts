@@ -3,6 +3,7 @@ import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
 import type { Conditions } from '../../analysis/mechanics/conditions.ts';
+import type { coneMechanics } from '../../analysis/mechanics/cup-cone.ts';
 import type { LineMechanics } from '../../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
 import { isCounted, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
@@ -53,6 +54,9 @@ export interface MountAnswer {
   readonly pairs: readonly BuiltPair[];
   /** Housings with more than two bearings. */
   readonly lines: readonly LineMechanics[];
+  /** A hub set by cones; null without. */
+  readonly cups: ReturnType<typeof coneMechanics>;
+  readonly mostPlay: number;
   readonly unworked: readonly { readonly bearings: readonly [string, string]; readonly missing: string }[];
   readonly service: readonly ServiceMount[];
   readonly assumed: readonly string[];
@@ -102,6 +106,8 @@ export function mountAnswer(
     bearings,
     pairs,
     lines: mechanics.lines,
+    cups: mechanics.cups,
+    mostPlay,
     unworked,
     service,
     assumed: [...new Set(assumed)],

@@ -1,5 +1,6 @@
 import { lineJson } from '../stack/line-json.ts';
 import { anglesJson, buildsJson, settingJson } from '../stack/mechanics-json.ts';
+import { conesJson } from './cone-lines.ts';
 import type { FitMount, Range } from './fit-mount.ts';
 import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
 
@@ -14,6 +15,7 @@ export function mountJson(answer: MountAnswer) {
     bearings: bearings.map(bearingJson),
     pairs: pairs.map(pairJson),
     lines: lines.map((line) => lineJson(line, clamp !== null)),
+    cones: conesJson(answer.cups, clamp, answer.mostPlay),
     unchecked: unworked.map(({ bearings: of, missing }) => ({
       what: `play of ${of.join(' and ')}`,
       missing,

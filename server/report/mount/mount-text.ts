@@ -3,6 +3,7 @@ import { settingInBrief } from '../../analysis/mechanics/setting-in-brief.ts';
 import { force, length, micrometres, millimetres, share, signed, stress } from '../../engine/base/figures.ts';
 import { buildLines } from '../stack/play-text.ts';
 import { textTable } from '../text-table.ts';
+import { coneLines } from './cone-lines.ts';
 import type { FitMount, Range } from './fit-mount.ts';
 import { lineLines } from './line-text.ts';
 import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
@@ -24,11 +25,12 @@ export function mountText(file: string, hub: string, answer: MountAnswer): strin
   const title = `${name} — ${file}${how === 'built' ? ', as measured' : ''}, at ${degrees(temperature)}, ${under}`;
   return [
     title,
-    ...(bearings.length > 0 ? [] : ['', '  No bearing with a known size stands in this hub.']),
+    ...(bearings.length > 0 || answer.cups ? [] : ['', '  No bearing with a known size stands in this hub.']),
     ...bearings.flatMap((bearing) => ['', ...bearingLines(bearing)]),
     ...pairs.flatMap((pair) => ['', ...pairLines(pair)]),
     ...lines.flatMap((line) => ['', ...lineLines(line, clamp !== null)]),
-    ...(service.length === 0 ? [] : ['', ...serviceLines(answer)]),
+    ...coneLines(answer.cups, clamp, answer.mostPlay),
+    ...(service.length === 0 || bearings.length === 0 ? [] : ['', ...serviceLines(answer)]),
     ...list(
       'Not worked out',
       unworked.map(({ bearings: of, missing }) => `play of ${of.join(' and ')} — missing: ${missing}`),

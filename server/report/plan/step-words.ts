@@ -100,7 +100,7 @@ const ringSize = (size: number | null): readonly string[] =>
 function ballWords({ balls, kind }: Step): readonly string[] {
   return balls.map(({ part, count, diameter }) => {
     const what =
-      count === null || diameter === null ? 'its balls' : `its ${count} balls of ${plain(diameter)} mm`;
+      count === null || diameter === null ? 'its balls' : `its ${count} balls of ${length(diameter, 3)} mm`;
     return kind === 'slide-on' || kind === 'screw-on' || kind === 'press-in'
       ? `${part}: ${what} go in with it, all of them new, in grease`
       : `${part}: catch ${what} over a tray and count them`;

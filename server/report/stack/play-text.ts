@@ -3,12 +3,15 @@ import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import { isClosed, isCounted, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import { force, micrometres, share } from '../../engine/base/figures.ts';
+import { coneLines } from '../mount/cone-lines.ts';
 import { lineLines } from '../mount/line-text.ts';
 import { textTable } from '../text-table.ts';
 
 /** Play and load of the pairs of a variant, one row each; what was assumed stands in `mount`. Empty without pairs. */
 export function playLines(variant: VariantAnalysis, limits: ResolvedLimits): readonly string[] {
-  if (variant.pairs.length === 0) return [];
+  const { cups, clamp } = variant.mechanics('built');
+  const cones = coneLines(cups, clamp, limits.value('play-clamped'));
+  if (variant.pairs.length === 0) return cones;
   const rows = (how: 'drawn' | 'built') =>
     variant.pairs.map((_, index) => row(variant, index, how, limits.value('play-clamped')));
   const measured = variant.pairs.some(({ built }) => built !== null);
@@ -25,6 +28,7 @@ export function playLines(variant: VariantAnalysis, limits: ResolvedLimits): rea
       const { lines, clamp } = variant.mechanics(how);
       return lines.flatMap((line) => ['', ...lineLines(line, clamp !== null)]);
     }),
+    ...cones,
   ];
 }
 

@@ -4,6 +4,7 @@ import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { shareOutsideOneBatch } from '../../analysis/one-batch.ts';
 import type { GapLoop, Loop, LoopTerm, PairLoop, SeatLoop, Wanted, WidthLoop } from '../../assembly/loop.ts';
 import { asBuilt } from '../../assembly/settle.ts';
+import { conesJson } from '../mount/cone-lines.ts';
 import { lineJson } from './line-json.ts';
 import { bearingsJson, pairMechanicsJson } from './mechanics-json.ts';
 
@@ -19,6 +20,7 @@ function variantJson(variant: VariantAnalysis, mostPlay: number) {
     width: widthJson(variant.width),
     pairs: variant.pairs.map((pair, index) => pairJson(pair, index, variant, mostPlay)),
     lines: linesJson(variant),
+    cones: conesJson(variant.mechanics('built').cups, variant.mechanics('built').clamp, mostPlay),
     gaps: variant.gaps.map(gapJson),
     seats: variant.seats.map(seatJson),
     unchecked: variant.unchecked.map(({ what, missing }) => ({ what, missing })),
