@@ -69,9 +69,12 @@ function partsBefore(
   return stack.filter((part) => part.name !== '' && document.span(part.path, 'key').end < replace.start);
 }
 
-/** End cap, bearing, spacer, bearing, end cap: what a plain hub has next. */
+/** End cap, bearing, spacer, bearing, end cap, or locknut, cone, cone, locknut: what a plain hub has next. */
 function usualNext(before: readonly StackPart[]): StackKind {
   const last = before.at(-1)?.kind;
+  // A locknut outside, then its cone; the right side the other way round.
+  const cones = before.filter(({ kind }) => kind === 'cone').length;
+  if (last === 'locknut' || cones > 0) return cones < 2 ? 'cone' : 'locknut';
   const bearings = before.filter(({ kind }) => kind === 'bearing').length;
   if (last === undefined) return 'end-cap';
   if (last === 'bearing') return bearings % 2 === 1 ? 'spacer' : 'end-cap';

@@ -1,6 +1,7 @@
 import { nameOf } from '../workspace/location.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
 import type { Suggestion } from './completion-item.ts';
+import { newConeHub } from './new-cone-hub.ts';
 import { newHub } from './new-hub.ts';
 
 /** A whole hub to start from, while the file says nothing yet. */
@@ -9,13 +10,23 @@ export function skeletonSuggestions({ document, file }: Snapshot): readonly Sugg
     .split(/\r\n|\r|\n/)
     .every((line) => /^\s*([a-z]*|#.*)$/.test(line.replace('\ufeff', '')));
   if (document.kind !== 'hub' || !empty) return [];
-  return (['front', 'rear'] as const).map((position) => ({
-    label: `new ${position} hub`,
-    text: newHub(nameFrom(file), position).snippet,
+  const plain = (['front', 'rear'] as const).map(
+    (position): Suggestion => ({
+      label: `new ${position} hub`,
+      text: newHub(nameFrom(file), position).snippet,
+      kind: 'skeleton',
+      detail: 'end caps, two bearings and a spacer, to be changed to your drawing',
+      filter: `new ${position} hub`,
+    }),
+  );
+  const cones: Suggestion = {
+    label: 'new cup-and-cone hub',
+    text: newConeHub(nameFrom(file)),
     kind: 'skeleton',
-    detail: 'end caps, two bearings and a spacer, to be changed to your drawing',
-    filter: `new ${position} hub`,
-  }));
+    detail: 'cups, cones with loose balls and locknuts, to be changed to your hub',
+    filter: 'new cup-and-cone hub',
+  };
+  return [...plain, cones];
 }
 
 /** `dunlin-front.hub.yaml` is `Dunlin front`. */

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { trace } from '../../server/analysis/trace/trace.ts';
 import { mechanicsWords } from '../../server/features/hover-mechanics.ts';
 import { inlayHints } from '../../server/features/inlay-hints.ts';
+import { newConeHub } from '../../server/features/new-cone-hub.ts';
 import { playTable } from '../../server/report/mechanics-table.ts';
 import { coneLines } from '../../server/report/mount/cone-lines.ts';
 import { specAtCursor } from '../support/spec-at-cursor.ts';
@@ -49,4 +50,13 @@ test('the table beside the drawing, the report and the chain of formulas tell th
   const steps = trace(variant, 'cone.right', 'drawn') ?? [];
   expect(steps.find(({ name }) => name.startsWith('turn'))?.value).toBeCloseTo(18.6, 1);
   expect(steps.find(({ name }) => name.startsWith('play once'))?.value).toBeCloseTo(0.0083, 4);
+});
+
+test('the cup-and-cone hub that completion starts with is sound', () => {
+  const text = newConeHub('Avocet')
+    .replace(/\$\{\d+:([^}]*)\}/g, '$1')
+    .replace('$0', '');
+  const { snapshot: fresh } = specAtCursor(text);
+  expect(fresh.findings.findings.map(({ message }) => message)).toEqual([]);
+  expect(fresh.analysis.variants[0]?.mechanics('built').cups).toMatchObject({ missing: [] });
 });
