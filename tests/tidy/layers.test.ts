@@ -27,6 +27,7 @@ const rows: Readonly<
     folders: ['server/engine/base', 'server/engine/tables', 'server/engine/contact'],
     packages: [],
   },
+  'server/engine/wheel': { folders: ['server/engine/base', 'server/engine/tables'], packages: [] },
   'server/spec': { folders: ['server/engine/base'], packages: ['yaml', 'zod'] },
   'server/assembly': { folders: ['server/engine', 'server/spec'], packages: [] },
   'server/analysis': { folders: ['server/engine', 'server/assembly', 'server/spec'], packages: [] },

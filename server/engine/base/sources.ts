@@ -144,6 +144,22 @@ export const sources = {
     kind: 'textbook',
   },
 
+  // Wheels
+  'ford-wheel': {
+    title:
+      'M. Ford, Reinventing the Wheel: Stress Analysis, Stability, and Optimization of the Bicycle Wheel, PhD thesis, Northwestern University (2018)',
+    kind: 'paper',
+  },
+  'brandt-wheel': {
+    title: 'J. Brandt, The Bicycle Wheel (results as quoted in public threads)',
+    kind: 'textbook',
+  },
+  'din-79012': { title: 'DIN 79012, cycle threads, as printed in two thread tables', kind: 'standard' },
+  'jis-d-9301': {
+    title: 'JIS D 9301:2019, bicycles for general use, as summarised by a national test institute',
+    kind: 'standard',
+  },
+
   // Facts without a document
   'common-practice': { title: 'common practice of the trade', kind: 'common practice' },
   'from-memory': { title: 'value from memory, not confirmed in a document', kind: 'from memory' },
