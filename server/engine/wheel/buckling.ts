@@ -13,7 +13,7 @@ export interface BucklingTension {
 /**
  * Smallest tension over all waves n from 2 on (source `ford-wheel`):
  * t = [λ + μ·n²·(n² − 1)²/(1 + μ·n²)]/(n² − R·k/pull), t = pull·R³/EI, λ = k·R⁴/EI, μ = GJ/EI. The pull of both sides
- * grows in step. It lies 1 to 8 % above a model with every spoke; wheels go visibly out of true at about half of it.
+ * grows in step; of a dished wheel k is less, since its waves give way radially too. It lies 1 to 8 % above a model with every spoke; wheels go visibly out of true at about half of it.
  * Null where nothing folds it.
  */
 export function bucklingTension(rim: RimStiffness, spokes: readonly SpokeSprings[]): BucklingTension | null {
@@ -23,12 +23,14 @@ export function bucklingTension(rim: RimStiffness, spokes: readonly SpokeSprings
   const pulled = given ? spokes : spokes.map((one) => ({ ...one, tension: 1 }));
   const bed = spokeBed(pulled, R);
   const wire = bed.lateral - bed.lateralOfTension;
-  const lambda = (wire * R ** 4) / EI;
   const mu = GJ / EI;
   const eased = (R * bed.lateralOfTension) / bed.pull;
   let least: { readonly t: number; readonly mode: number } | null = null;
   for (let n = 2; n <= 20; n += 1) {
     const room = n * n - eased;
+    // In a dished wheel a sideways wave may give way radially.
+    const inwards = bed.radial + (rim.radial * (n * n - 1) ** 2) / R ** 4;
+    const lambda = ((wire - bed.lateralRadial ** 2 / inwards) * R ** 4) / EI;
     const t = (lambda + (mu * n * n * (n * n - 1) ** 2) / (1 + mu * n * n)) / room;
     if (0 < room && (least === null || t < least.t)) least = { t, mode: n };
   }

@@ -1,3 +1,6 @@
+import { giveAlong, type RimGive } from './rim-give.ts';
+import type { SpokeSprings } from './spoke-springs.ts';
+
 /** Readings of one side. */
 export interface TensionStatistics {
   readonly count: number;
@@ -61,15 +64,13 @@ export function strayTensions(
 }
 
 /**
- * What one turn of one nipple adds to its own spoke, N: EA/L·P less what the rim gives. Shortening one spoke by P is a
- * force EA/L·P on the rim there, which moves by that over its stiffness along the spoke.
+ * What one turn of one nipple adds to its own spoke, N: k·P·(1 − k·give), k = EA/L. Shortening one spoke by P is a force
+ * k·P on the rim there, which moves along the spoke by what it gives.
  */
-export function ownTensionPerTurn(
-  spoke: { readonly axial: number; readonly span: number; readonly lateral: number; readonly radial: number },
-  stiffness: { readonly lateral: number; readonly radial: number },
-  pitch: number,
-): number {
+export function ownTensionPerTurn(spoke: SpokeSprings, give: RimGive, pitch: number): number {
   const k = spoke.axial / spoke.span;
-  const give = k * (spoke.radial ** 2 / stiffness.radial + spoke.lateral ** 2 / stiffness.lateral);
-  return k * pitch * Math.max(0.05, 1 - give);
+  const { radial, right } = giveAlong(spoke, give);
+  const along = spoke.direction.radial * radial + spoke.side * spoke.direction.lateral * right;
+  // The spread bed gives a little less than single spokes do; a turn never adds nothing.
+  return k * pitch * Math.max(0.05, 1 - k * along);
 }

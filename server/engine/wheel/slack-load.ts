@@ -1,40 +1,33 @@
+import type { RimGive } from './rim-give.ts';
 import type { SpokeSprings } from './spoke-springs.ts';
-import { loadedSpokeShare, type WheelStiffness } from './wheel-stiffness.ts';
+import { loadedSpokeShare, sidewaysShare } from './wheel-stiffness.ts';
 
-/** Loads at the rim at which the first spoke of a kind goes slack, N. */
+/** Loads at the rim at which the spoke they act at goes slack, N. */
 export interface SlackLoad {
-  /** Radial, at the foot of the spoke. */
+  /** Towards the axle. */
   readonly radial: number;
-  /** From the side, away from the spoke's own flange being the other sign: towards its own flange. */
+  /** From the side, towards the spoke's own flange. */
   readonly lateral: number;
 }
 
 /**
- * Loads that take all tension from the spoke they act at (source `ford-wheel`): radial K·T/((EA/L)·c2), lateral
- * K·T/((EA/L)·c1), the rim moving towards the spoke's own flange. Linear up to there.
+ * Loads that take all tension from the spoke they act at (source `ford-wheel`): its tension over the share of the load
+ * it loses. Linear up to there.
  */
-export function slackLoad(spoke: SpokeSprings, stiffness: WheelStiffness): SlackLoad {
-  const sideways = lateralShare(spoke, stiffness.lateral);
+export function slackLoad(spoke: SpokeSprings, give: RimGive): SlackLoad {
+  const sideways = spoke.side * sidewaysShare(spoke, give);
   return {
-    radial: spoke.tension / loadedSpokeShare(spoke, stiffness.radial),
-    lateral: 1e-9 < sideways ? spoke.tension / sideways : Number.POSITIVE_INFINITY,
+    radial: spoke.tension / loadedSpokeShare(spoke, give),
+    lateral: 0 < sideways ? spoke.tension / sideways : Number.POSITIVE_INFINITY,
   };
 }
 
-/** Tension left in the spoke above the ground, N, under a radial load and a side force towards its own flange; negative: slack. */
+/** Tension left in the spoke above the ground, N, under a radial load and a side force to the right; negative: slack. */
 export function tensionLeft(
   spoke: SpokeSprings,
-  stiffness: WheelStiffness,
-  load: { readonly radial: number; readonly lateral: number },
+  give: RimGive,
+  load: { readonly radial: number; readonly right: number },
 ): number {
-  return (
-    spoke.tension -
-    load.radial * loadedSpokeShare(spoke, stiffness.radial) -
-    load.lateral * lateralShare(spoke, stiffness.lateral)
-  );
-}
-
-/** Share of a side force that the spoke at the load loses, (EA/L)·c1/K; 1 or more is no fault: few spokes share it. */
-function lateralShare(spoke: SpokeSprings, lateral: number): number {
-  return ((spoke.axial / spoke.span) * spoke.direction.lateral) / lateral;
+  const lost = load.radial * loadedSpokeShare(spoke, give) + load.right * sidewaysShare(spoke, give);
+  return spoke.tension - lost;
 }
