@@ -6,6 +6,7 @@ import {
   type SkeletonAnswer,
   skeletonRequest,
 } from '../server/protocol/requests.ts';
+import { measureHub } from './measure-hub.ts';
 import { pageUri } from './pages.ts';
 import type { Preview } from './preview-panel.ts';
 import type { ServerLine } from './server-line.ts';
@@ -19,6 +20,7 @@ export function registerCommands(context: vscode.ExtensionContext, line: ServerL
   command('hubwright.openPreview', (uri) => openPreview(preview, uri));
   command('hubwright.checkWorkspace', () => checkWorkspace(line));
   command('hubwright.newHub', () => newHub(line));
+  command('hubwright.measureHub', () => measureHub(line));
   command('hubwright.writeSheet', (uri) => writeSheet(line, uri));
   command(explainCommand, (code) => explain(code));
 }

@@ -6,6 +6,8 @@ import {
   checkWorkspaceRequest,
   type ExplainAnswer,
   explainRequest,
+  type MeasureAnswer,
+  measureRequest,
   type SectionAnswer,
   type SheetAnswer,
   type SkeletonAnswer,
@@ -14,6 +16,7 @@ import {
   skeletonRequest,
 } from '../protocol/requests.ts';
 import { explanation } from '../report/explain.ts';
+import { measuredHub } from '../report/new-hub/measured-hub.ts';
 import { checkWorkspace, emptyCheck } from './check-workspace.ts';
 import { conditionsOf } from './conditions.ts';
 import { drawnBuilds } from './drawn-builds.ts';
@@ -21,6 +24,9 @@ import { drawnSection } from './drawn-section.ts';
 import { printedSheet } from './printed-sheet.ts';
 import type { Session } from './session.ts';
 import { isObject } from './settings.ts';
+
+/** A dialogue of more answers than this has lost its way. */
+const mostAnswers = 500;
 
 /** Answers the requests of our own protocol. Their parameters are whatever a client sent. */
 export function answerOwnRequests(session: Session): void {
@@ -55,6 +61,11 @@ export function answerOwnRequests(session: Session): void {
     const markdown = typeof code === 'string' ? explanation(code) : null;
     return markdown === null ? null : { markdown };
   });
+  answer<MeasureAnswer | null>(measureRequest, null, ({ answers }) =>
+    Array.isArray(answers) && answers.every((one) => typeof one === 'string') && answers.length < mostAnswers
+      ? measuredHub(answers)
+      : null,
+  );
   answer<SkeletonAnswer | null>(skeletonRequest, null, ({ name, position }) =>
     newHub(typeof name === 'string' ? name : '', position === 'rear' ? 'rear' : 'front'),
   );

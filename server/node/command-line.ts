@@ -10,6 +10,7 @@ import { identify } from './commands/identify.ts';
 import { interchange } from './commands/interchange.ts';
 import { life } from './commands/life.ts';
 import { mount } from './commands/mount.ts';
+import { newHub } from './commands/new.ts';
 import { order } from './commands/order.ts';
 import { plan } from './commands/plan.ts';
 import { sheet } from './commands/sheet.ts';
@@ -28,6 +29,7 @@ const commands: readonly Command[] = [
   sheet,
   solve,
   order,
+  newHub,
   bearing,
   identify,
   interchange,

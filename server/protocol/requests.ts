@@ -163,6 +163,32 @@ export interface ExplainAnswer {
   readonly markdown: string;
 }
 
+/** Client to server: the next question about a hub on the stand, or the file that its answers make. */
+export const measureRequest = 'hubwright/measureHub';
+
+export interface MeasureParams {
+  /** Every answer given so far. */
+  readonly answers: readonly string[];
+}
+
+/** Where the dialogue about a hub on the stand has come to: the next question, or the file. */
+export type MeasureAnswer =
+  | {
+      readonly kind: 'question';
+      readonly question: {
+        readonly text: string;
+        readonly hint: string;
+        readonly choices: readonly string[] | null;
+        readonly problem: string | null;
+      };
+    }
+  | {
+      readonly kind: 'file';
+      readonly text: string;
+      readonly name: string;
+      readonly doubts: readonly string[];
+    };
+
 /** Client to server: the text of a new hub, with snippet stops and without. */
 export const skeletonRequest = 'hubwright/skeleton';
 

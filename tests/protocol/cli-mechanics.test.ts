@@ -137,3 +137,16 @@ test('interchange says what fits instead, and in a hub what that does', async ()
     expect(alternatives.map(({ exchange }) => exchange)).toContain('hybrid');
   });
 });
+
+test('new takes piped answers, writes the file once and never over another', async () => {
+  await withFiles({ 'there.hub.yaml': sanderling() }, (folder) => {
+    const answers = 'Whinchat\n'.concat('\n'.repeat(60));
+    const called = (path: string, input: string) => hubwright(['new', path], folder, input);
+    expect(called('a.hub.yaml', answers)).toMatchObject({ exit: 0 });
+    expect(readdirSync(folder)).toContain('a.hub.yaml');
+    expect(called('there.hub.yaml', answers).err).toContain('is there already');
+    expect(called('b.hub.yaml', 'Whinchat\n')).toMatchObject({ exit: 1 });
+    expect(readdirSync(folder)).not.toContain('b.hub.yaml');
+    expect(called('b.yaml', answers).exit).toBe(2);
+  });
+});

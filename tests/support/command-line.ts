@@ -14,12 +14,13 @@ export interface Called {
   readonly err: string;
 }
 
-/** Calls the built command line, from the project's folder unless another is given. */
-export function hubwright(given: readonly string[], cwd = projectFolder): Called {
+/** Calls the built command line, from the project's folder unless another is given; `input` is piped to it. */
+export function hubwright(given: readonly string[], cwd = projectFolder, input = ''): Called {
   if (!existsSync(bundle)) throw new Error('dist/cli.js is missing: run npm run build first (npm test does)');
   const { status, stdout, stderr } = spawnSync(process.execPath, [bundle, ...given], {
     cwd,
     encoding: 'utf8',
+    input,
   });
   return { exit: status, out: stdout, err: stderr };
 }

@@ -1,0 +1,63 @@
+import { existsSync, writeSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { jsonText } from '../../report/json-text.ts';
+import { measuredHub, type Turn } from '../../report/new-hub/measured-hub.ts';
+import { askLine } from '../ask-line.ts';
+import { messageLines, misused } from '../failures.ts';
+import type { Command, Outcome } from '../outcome.ts';
+import { writeFile } from '../write-file.ts';
+
+/** `new FILE`: asks what was measured on a hub and writes its file. */
+export const newHub: Command = {
+  name: 'new',
+  usage: 'new NAME.hub.yaml',
+  summary: 'Ask, answer by answer, what was measured on a hub, and write its file.',
+  options: {},
+  run: ({ words, json }, cwd): Outcome => {
+    const [path, ...more] = words;
+    if (path === undefined || more.length > 0)
+      return misused('new wants the name of the file to write, such as dunlin-front.hub.yaml', json);
+    if (!/\.hub\.ya?ml$/i.test(path))
+      return misused(`${path} is no hub file by its name; they are called NAME.hub.yaml`, json);
+    const file = resolve(cwd, path);
+    if (existsSync(file))
+      return misused(`${path} is there already, and nothing was asked: give another name`, json);
+    const turn = converse();
+    if (turn === null)
+      return {
+        exit: 1,
+        out: '',
+        err: messageLines(['the answers ended before the last question: nothing was written']),
+      };
+    const failure = writeFile(file, turn.text);
+    // What was answered is not lost where the file cannot be written.
+    if (failure !== null)
+      return {
+        exit: 2,
+        out: turn.text,
+        err: messageLines([`${path} cannot be written: ${failure}; this is what it would hold`]),
+      };
+    const next = `written to ${path}; what it holds is checked by: hubwright check ${path}`;
+    const out = json
+      ? jsonText({ file: path, name: turn.name, doubts: turn.doubts, text: turn.text })
+      : `${[...turn.doubts, next].join('\n')}\n`;
+    return { exit: 0, out, err: '' };
+  },
+};
+
+/** Asks until the file is whole; null where the answers end before. Questions go to the terminal, not into the result. */
+function converse(): Extract<Turn, { kind: 'file' }> | null {
+  const answers: string[] = [];
+  say('An empty answer is "not known"; < takes the last answer back.\n');
+  for (;;) {
+    const turn = measuredHub(answers);
+    if (turn.kind === 'file') return turn;
+    const { text, hint, problem } = turn.question;
+    say(`${problem === null ? '' : `  ${problem}\n`}${text} (${hint}): `);
+    const answer = askLine();
+    if (answer === null) return null;
+    answers.push(answer);
+  }
+}
+
+const say = (text: string): void => void writeSync(2, text);

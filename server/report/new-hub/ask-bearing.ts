@@ -1,0 +1,98 @@
+import { plain } from '../../engine/base/figures.ts';
+import { decodeBearing } from '../../engine/bearings/decode-bearing.ts';
+import { identifyBearing } from '../../engine/bearings/identify-bearing.ts';
+import { ask, choose, type Script } from './question.ts';
+
+/** A bearing as it was found: lines of its item in the stack beside its name. */
+export interface FoundBearing {
+  readonly lines: readonly string[];
+  /** Outside diameter by its code or size, mm; null where neither is known. */
+  readonly outside: number | null;
+  /** What is not sure about it, a sentence; null where nothing is. */
+  readonly doubt: string | null;
+}
+
+/** Asks for a bearing by its code, or by three readings; `same` is what an empty answer stands for. */
+export function* askBearing(name: string, same: FoundBearing | null): Script<FoundBearing> {
+  const code = yield* ask(
+    {
+      text: `Code engraved on ${name}`,
+      hint: same
+        ? 'as 6902-2RS; = as the one before; empty: not readable'
+        : 'as 6902-2RS; empty: not readable',
+      choices: null,
+    },
+    (answer) => {
+      if (answer === '' || (answer === '=' && same)) return { value: answer };
+      const decoded = decodeBearing(answer);
+      if ('bearing' in decoded) return { value: answer };
+      const near = decoded.failure.didYouMean.map((other) => other.code).slice(0, 3);
+      return { problem: `${decoded.failure.error}${near.length > 0 ? `; near it: ${near.join(', ')}` : ''}` };
+    },
+  );
+  if (code === '=' && same) return same;
+  if (code !== '') return { lines: [`code: ${code}`], outside: outsideOf(code), doubt: null };
+  const size = yield* ask(
+    {
+      text: `Bore, outside diameter and width of ${name}, by calliper`,
+      hint: 'three lengths in mm, as 15.02 27.99 6.96; empty: not known',
+      choices: null,
+    },
+    (answer) => {
+      if (answer === '') return { value: null };
+      const read = answer
+        .split(/\s*[x×*]\s*|\s+/)
+        .map((text) => (/^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN));
+      const [bore = Number.NaN, outside = Number.NaN, width = Number.NaN] = read;
+      if (read.length !== 3 || read.some(Number.isNaN))
+        return { problem: `${answer} is not three lengths with decimal points` };
+      if (outside <= bore)
+        return { problem: `an outside of ${plain(outside)} is not larger than a bore of ${plain(bore)}` };
+      return { value: { bore, outside, width } };
+    },
+  );
+  if (!size)
+    return {
+      lines: [],
+      outside: null,
+      doubt: `${name}: neither code nor size is known; write its code before ordering`,
+    };
+  const { candidates, nearMisses } = identifyBearing(size);
+  const [best, ...others] = candidates;
+  const width = `width: measured ${plain(size.width)}`;
+  if (!best) {
+    const near = nearMisses[0] ? `; nearest is ${nearMisses[0].code}` : '';
+    const written = [size.bore, size.outside, size.width]
+      .map((value) => plain(Number(value.toFixed(1))))
+      .join('x');
+    return {
+      lines: [`size: ${written}`],
+      outside: Number(size.outside.toFixed(1)),
+      doubt: `${name}: no known bearing is ${[size.bore, size.outside, size.width].map(plain).join(' × ')}${near}; measure again`,
+    };
+  }
+  const closed = yield* choose(`What closes ${name}`, [
+    'rubber seals',
+    'metal shields',
+    'nothing, it is open',
+  ]);
+  const suffix = closed === 'rubber seals' ? '-2RS' : closed === 'metal shields' ? '-2Z' : '';
+  const base = best.code.replace(/-2(RS|Z)$/, '');
+  const written = `${base}${suffix}`;
+  const decoded = decodeBearing(written);
+  const fits = 'bearing' in decoded && Math.abs(decoded.bearing.width - size.width) < 0.2;
+  const alike = others.map((other) => other.code.replace(/-2(RS|Z)$/, '')).filter((other) => other !== base);
+  return {
+    lines: [`code: ${fits ? written : best.code}`, width],
+    outside: best.outside,
+    doubt:
+      alike.length > 0
+        ? `${name} taken as ${written} by its size; the same readings fit ${[...new Set(alike)].slice(0, 3).join(', ')}`
+        : null,
+  };
+}
+
+function outsideOf(code: string): number | null {
+  const decoded = decodeBearing(code);
+  return 'bearing' in decoded ? decoded.bearing.outside : null;
+}

@@ -1,0 +1,108 @@
+import { expect, test } from 'vitest';
+import { measuredHub } from '../../server/report/new-hub/measured-hub.ts';
+import { readSpec } from '../../server/spec/read-spec.ts';
+import { analyzeText } from '../support/analyze-text.ts';
+
+/** Answers by what the question begins with; anything else is not known. */
+function converse(said: Readonly<Record<string, string>>, most = 80) {
+  const answers: string[] = [];
+  const asked: string[] = [];
+  for (;;) {
+    const turn = measuredHub(answers);
+    if (turn.kind === 'file') return { ...turn, asked };
+    if (most < answers.length) throw new Error(`no end: ${asked.at(-1)}`);
+    const { text, problem } = turn.question;
+    if (problem !== null) throw new Error(problem);
+    asked.push(text);
+    answers.push(Object.entries(said).find(([begin]) => text.startsWith(begin))?.[1] ?? '');
+  }
+}
+
+const front = {
+  Name: 'Whinchat front',
+  'Width over': '99.96',
+  'Code engraved on the left': '6803-2RS',
+  'Code engraved on the right': '=',
+  'Length of the sleeve': '62.05 ±0.01',
+  'Inside diameter of the sleeve': '17.1',
+  'Outside diameter of the sleeve': '19.5',
+  'Left end cap': '14.02',
+  'Right end cap': '14.03',
+  'Distance between': '62.03',
+  'Bore of the': '25.985 ±0.002',
+  'Depth of the': '5.1',
+  Force: '5 kN',
+};
+
+test('a front hub answered by code is a file that reads without a fault, every reading measured', () => {
+  const { text, doubts } = converse(front);
+  expect(doubts).toEqual([]);
+  const document = readSpec(text, 'hub');
+  expect(document.problems).toEqual([]);
+  const { variants } = analyzeText(text);
+  const [pair] = variants[0]?.pairs ?? [];
+  // P − S as measured: 62.05 − 62.03.
+  expect(pair?.built?.mean).toBeCloseTo(0.02, 9);
+  expect(text).toContain('length: measured 62.05 ±0.01');
+  expect(text).toContain('bore: 26 measured 25.985 ±0.002');
+  expect(text).toContain('width: 100\n');
+});
+
+/* 15 × 28 × 7 is 6902 of ISO 15, series 19; ring widths run up to 0.12 mm under (ISO 492). */
+test('a bearing whose code is not readable is named by its size and what closes it', () => {
+  const { text, doubts } = converse({
+    ...front,
+    'Code engraved on the left': '',
+    'Bore, outside diameter and width of the left': '15.02 27.99 6.93',
+    'What closes the left': 'metal shields',
+  });
+  expect(text).toContain('code: 6902-2Z\n    width: measured 6.93');
+  expect(doubts.join()).toMatch(/6902-2Z by its size/);
+});
+
+test('a size that no bearing has stands as it was read, with a doubt', () => {
+  const { text, doubts } = converse({
+    ...front,
+    'Code engraved on the left': '',
+    'Bore, outside diameter and width of the left': '16.3 27.1 6.2',
+  });
+  expect(text).toContain('size: 16.3x27.1x6.2');
+  expect(doubts.join()).toContain('measure again');
+});
+
+test('nothing known but the name makes a file all the same, and what is missing is found', () => {
+  const { text } = converse({ Name: 'yes: "no"' });
+  const document = readSpec(text, 'hub');
+  expect(document.hub?.values.hub?.value).toBe('yes: "no"');
+  expect(document.problems.map(({ code }) => code)).not.toContain('yaml-syntax');
+  expect(document.problems.every(({ code }) => code === 'missing-key')).toBe(true);
+});
+
+test('a rear hub with a freehub of its own has four bearings in their seats', () => {
+  const { text } = converse({
+    ...front,
+    'Which wheel': 'rear',
+    'Code engraved on the inboard': '=',
+    'Code engraved on the outboard': '=',
+  });
+  const { variants } = analyzeText(text);
+  expect(variants[0]?.assembly.bearings.map(({ part }) => part.values.seat?.value)).toEqual([
+    'shell.left',
+    'shell.right',
+    'freehub.left',
+    'freehub.right',
+  ]);
+});
+
+test('an answer that is not understood is asked again with the reason, and < takes one back', () => {
+  const after = (...answers: string[]) => {
+    const turn = measuredHub(answers);
+    return turn.kind === 'question' ? turn.question : null;
+  };
+  expect(after('A', 'front', 'wide')?.problem).toMatch(/wide/);
+  expect(after('A', 'front', '99,96')?.problem).toMatch(/decimal/);
+  expect(after('A', 'front', '99.96', 'QX9')?.problem).toMatch(/QX9|read/);
+  expect(after('A', 'sideways')?.problem).toContain('none of front, rear');
+  expect(after('A', 'front', '<')?.text).toBe('Which wheel is it for');
+  expect(after('<', '<')?.text).toBe('Name of the hub');
+});
