@@ -30,18 +30,25 @@ function snapshots(): readonly (readonly [string, Snapshot])[] {
   });
 }
 
-test('the samples are seven hubs that are sound, one full of faults, four with one fault each, and a workshop', () => {
+test('the samples are nine hubs that are sound, one full of faults, four with one fault each, five wheels and a workshop', () => {
   expect(names).toEqual([
     'avocet-cone.hub.yaml',
     'curlew-family.hub.yaml',
     'dunlin-front.hub.yaml',
+    'dunlin-touring.wheel.yaml',
     'faulty-front.hub.yaml',
     'godwit-long.hub.yaml',
     'knot-front.hub.yaml',
+    'plover-offset.wheel.yaml',
     'plover-rear.hub.yaml',
+    'plover-touring.wheel.yaml',
     'redshank-clamp.hub.yaml',
+    'ruff-gravel.wheel.yaml',
+    'ruff-rear.hub.yaml',
     'saltmarsh.workshop.yaml',
     'sanderling-cold.hub.yaml',
+    'stilt-front.hub.yaml',
+    'stilt-road.wheel.yaml',
     'turnstone-worn.hub.yaml',
     'whimbrel-short.hub.yaml',
   ]);
