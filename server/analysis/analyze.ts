@@ -5,7 +5,7 @@ import type { SpecDocument } from '../spec/document.ts';
 import type { Workshop } from '../spec/workshop-model.ts';
 import { close, type LoopAnalysis, type StatisticsRules } from './close.ts';
 import { type ResolvedLimits, resolveLimits } from './limits.ts';
-import { bench, type Conditions } from './mechanics/conditions.ts';
+import { bench, type Conditions, temperaturesOf } from './mechanics/conditions.ts';
 import { type Mechanics, mechanicsOf } from './mechanics/mechanics-of.ts';
 import { mergeWorkshops } from './merge-workshops.ts';
 import { uncheckedOf } from './unchecked.ts';
@@ -88,7 +88,8 @@ function keptMechanics(
 ): VariantAnalysis['mechanics'] {
   const kept = new Map<string, Mechanics>();
   return (how = 'drawn', conditions = bench) => {
-    const key = `${how} ${conditions.temperature} ${conditions.clampForce}`;
+    const { inner, outer } = temperaturesOf(conditions);
+    const key = `${how} ${inner} ${outer} ${conditions.clampForce}`;
     const known = kept.get(key);
     if (known) return known;
     const made = mechanicsOf(variant, workshop, how, conditions);

@@ -1,9 +1,12 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
 import { lifeOf } from '../analysis/life/life-of.ts';
 import { sayKilometres } from '../analysis/life/say-kilometres.ts';
+import { geometryRange } from '../analysis/mechanics/geometry-range.ts';
 import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import type { MountedBearing } from '../analysis/mechanics/mounted-bearing.ts';
 import { isCounted, isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { pairRange } from '../analysis/mechanics/pair-range.ts';
+import { endsInBrief, rangeInBrief } from '../analysis/mechanics/range-in-brief.ts';
 import { spacerOf } from '../analysis/mechanics/spacer-of.ts';
 import type { PairLoop } from '../assembly/loop.ts';
 import { force, micrometres } from '../engine/base/figures.ts';
@@ -103,7 +106,9 @@ function mountedParagraphs(bearing: MountedBearing): readonly string[] {
   const mounted = mountedWords(bearing);
   if (mounted === null) return [];
   const { axial, address, assumed, contactAngle } = bearing;
-  const along = axial === null ? '' : `; ${micrometres(axial)} along the axle`;
+  const ends = geometryRange(bearing)?.axial;
+  const open = ends ? `, ${endsInBrief(ends)} as its grooves are estimated` : '';
+  const along = axial === null ? '' : `; ${micrometres(axial)} along the axle${open}`;
   return [
     `**${contactAngle ? 'contact angle' : 'mounted clearance'}** of ${escaped(address)}: ${mounted}${along}`,
     escaped(lossWords(bearing) ?? ''),
@@ -130,6 +135,7 @@ function playParagraphs(
     const places = [...lengths.map((item) => item.path), settingPath(pair.loop)];
     if (!places.some((place) => place && samePath(place, path))) return [];
     const name = `**play** of ${escaped(pair.loop.bearings.join(' and '))}`;
+    const range = pairRange(pair);
     const line = lines.find(({ housing }) => housing === pair.loop.housing);
     const together = line ? [escaped(lineWords(line, clamp))] : [];
     const spacer = spacerOf(variant, pair);
@@ -144,6 +150,7 @@ function playParagraphs(
     return [
       `${name}: ${escaped(playWords(pair, clamp))}`,
       ...together,
+      ...(range ? [escaped(rangeInBrief(range, clamp))] : []),
       ...[many, advice].filter((words) => words.length > 0).map((words) => escaped(words.join('; '))),
       ...assumptions(pair.assumed),
     ];

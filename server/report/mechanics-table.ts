@@ -4,9 +4,11 @@ import { anglesInBrief } from '../analysis/mechanics/angular-contact.ts';
 import type { Clamp } from '../analysis/mechanics/clamp-of.ts';
 import { clampedInBrief, leaveInBrief } from '../analysis/mechanics/cones-in-brief.ts';
 import { type ConeMechanics, isConeWorked } from '../analysis/mechanics/cup-cone.ts';
+import { geometryRange } from '../analysis/mechanics/geometry-range.ts';
 import type { LineMechanics } from '../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing, RingFit } from '../analysis/mechanics/mounted-bearing.ts';
 import { isWorked, type PairMechanics } from '../analysis/mechanics/pair-mechanics.ts';
+import { endsInBrief } from '../analysis/mechanics/range-in-brief.ts';
 import { settingInBrief } from '../analysis/mechanics/setting-in-brief.ts';
 import { force, micrometres, stress } from '../engine/base/figures.ts';
 import type { SpecPath } from '../spec/place.ts';
@@ -184,18 +186,13 @@ export function fitTable(variant: VariantAnalysis): MechanicsTable {
   };
 }
 
-function fitCells({
-  mounted,
-  free,
-  axial,
-  outerFit,
-  innerFit,
-  contactAngle,
-}: MountedBearing): readonly string[] {
+function fitCells(bearing: MountedBearing): readonly string[] {
+  const { mounted, free, axial, outerFit, innerFit, contactAngle } = bearing;
+  const estimated = geometryRange(bearing)?.axial;
   const taken = (outerFit?.fit.clearanceLoss ?? 0) + (innerFit?.fit.clearanceLoss ?? 0);
   return [
     contactAngle ? anglesInBrief(contactAngle) : mounted ? spread(mounted) : 'not in the tables',
-    axial === null ? '' : micrometres(axial),
+    axial === null ? '' : `${micrometres(axial)}${estimated ? ` (${endsInBrief(estimated)})` : ''}`,
     free && !contactAngle ? range(free.lo, free.hi) : '',
     micrometres(taken),
     tight(outerFit),

@@ -108,3 +108,22 @@ test('a hub without a known bearing says so and claims no conventions', () => {
   expect(text).toContain('No bearing with a known size');
   expect(text).not.toContain('Assumed');
 });
+
+test('inside and outside can be asked for apart, and the text says so', () => {
+  const { variants, workshop, limits } = analyzeText(sanderling({ clamp: '1 kN' }));
+  const [variant] = variants;
+  if (!variant) throw new Error('the text is no hub');
+  const conditions = { temperature: 20, inner: 40, clampForce: null };
+  const text = mountText('x.hub.yaml', 'S', mountAnswer(variant, 'drawn', { workshop, limits, conditions }));
+  expect(text).toContain('at 40 °C inside and 20 °C outside, clamp 1 kN');
+  // α·Δt·Dpw: 12.5e-6 · 20 K · 21.5 mm = 5.4 µm (NTN CAT. No. 2203/E, operating clearance).
+  expect(text).toMatch(/clearance that warmth takes +5 µm/);
+});
+
+test('estimated balls and grooves are shown with what they may come to, known ones without', () => {
+  const open = sanderling({ clamp: '1 kN' }).replaceAll(', groove: 0.52', '');
+  const text = mountText('x.hub.yaml', 'S', mounted(open));
+  expect(text).toMatch(/as its grooves are estimated +\d+ µm +\d+ µm/);
+  expect(text).toMatch(/as balls and grooves are estimated +play \d+ to \d+ µm/);
+  expect(mountText('x.hub.yaml', 'S', mounted(sanderling({ clamp: '1 kN' })))).not.toContain('estimated');
+});

@@ -62,6 +62,9 @@ const spread = z.strictObject({ min: z.number(), mean: z.number(), max: z.number
 const addressed = z.strictObject({ address: z.string() });
 const known = z.number().nullable();
 const angles = z.strictObject({ nominal: z.number(), mounted: z.number() });
+const ends = z
+  .strictObject({ playUnclamped: pair, playClamped: pair, ballLoad: pair, contactStress: pair })
+  .optional();
 const setBy = z
   .strictObject({
     kind: z.enum(['adjuster', 'spring']),
@@ -85,6 +88,7 @@ const play = {
   contactStress: z.number().min(0).nullable(),
   ...builds,
   setBy,
+  range: ends,
   assumptions: z.array(z.string()),
   missing: z.string().optional(),
 };
@@ -271,6 +275,7 @@ const between = z.tuple([z.string(), z.string()]);
 const mounting = {
   name: z.string().nullable(),
   temperature: z.number(),
+  temperatures: z.strictObject({ inner: z.number(), outer: z.number() }).optional(),
   clampForce: known,
   bearings: z.array(
     z.strictObject({
@@ -280,8 +285,10 @@ const mounting = {
       outer: fitMount.nullable(),
       inner: fitMount.nullable(),
       freeClearanceUm: pair.nullable(),
+      thermalLossUm: z.number(),
       mountedClearanceUm: spread.nullable(),
       axialClearanceUm: known,
+      axialRangeUm: pair.optional(),
       contactAngle: angles.optional(),
     }),
   ),
@@ -307,6 +314,7 @@ const mounting = {
       rimRock: known,
       ...builds,
       setBy,
+      range: ends,
       assumptions: z.array(z.string()),
     }),
   ),

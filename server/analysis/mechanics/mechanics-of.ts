@@ -3,7 +3,7 @@ import { grooveClearanceFactors } from '../../engine/tables/groove-clearance-fac
 import type { Workshop } from '../../spec/workshop-model.ts';
 import type { VariantAnalysis } from '../analyze.ts';
 import { type Clamp, clampOf } from './clamp-of.ts';
-import { bench, type Conditions } from './conditions.ts';
+import { bench, type Conditions, temperaturesOf } from './conditions.ts';
 import { coneMechanics } from './cup-cone.ts';
 import { inLine, type LineMechanics, lineMechanics } from './line-mechanics.ts';
 import { materialOf } from './material-of.ts';
@@ -47,7 +47,7 @@ export function mechanicsOf(
       bearings,
       clamp,
       workshop,
-      conditions.temperature,
+      temperaturesOf(conditions),
       settingOf(onBench[index]),
     ),
   );
@@ -59,7 +59,7 @@ export function mechanicsOf(
     const line = isWorked(pair) && lines.find(({ housing }) => housing === pair.loop.housing);
     if (!line || !isWorked(pair)) return pair;
     const alone = `shares of many builds count ${pair.loop.bearings.join(' and ')} alone, loads the whole line of ${line.bearings.length}`;
-    return { ...pair, result: inLine(pair, line), assumed: [...pair.assumed, alone] };
+    return { ...pair, result: inLine(pair, line), ofLine: true as const, assumed: [...pair.assumed, alone] };
   });
   return { clamp, bearings, pairs, lines, cups: coneMechanics(assembly, bearings, clamp, workshop) };
 }
@@ -74,9 +74,10 @@ function mount(
   { assembly }: Loops,
   workshop: Workshop | null,
   how: 'drawn' | 'built',
-  { temperature }: Conditions,
+  conditions: Conditions,
 ): MountedBearing | null {
   const { hub, rules } = assembly;
+  const { inner, outer } = temperaturesOf(conditions);
   const housing =
     [assembly.shell, assembly.freehub].find((filled) =>
       filled?.seats.some(({ bearings }) => bearings.some(({ address }) => address === stack.address)),
@@ -91,7 +92,8 @@ function mount(
     rules.untoleranced,
     rules.measuring,
     how,
-    temperature,
+    inner,
+    outer,
   ];
   const before = mountedBefore.get(stack.part) ?? [];
   const same = before.find((known) => known.from.every((item, at) => item === from[at]));
@@ -114,7 +116,7 @@ function mount(
       axleBore: axle?.bore?.value.nominal ?? 0,
       axle: materialOf('the axle', axle?.material, 'aluminium 7075-T6', workshop),
       rules,
-      temperature,
+      temperatures: { inner, outer },
       factor: publishedFactor(stack),
     },
     how,

@@ -10,11 +10,12 @@ import { type ClearanceTaker, mountedClearance } from '../../engine/seats/mounte
 import { slidingForce } from '../../engine/seats/mounting-force.ts';
 import { lossFactor, type PressFit, pressFit, type RingSeat } from '../../engine/seats/press-fit.ts';
 import { effectiveInterference, type Finish } from '../../engine/seats/smoothing.ts';
-import { type ExpansionPair, interferenceAt } from '../../engine/seats/thermal.ts';
+import { type ExpansionPair, interferenceAt, thermalClearanceLoss } from '../../engine/seats/thermal.ts';
 import { materials } from '../../engine/tables/materials.ts';
 import type { Dimension } from '../../spec/model.ts';
 import type { Placed } from '../../spec/place.ts';
 import { angleAtClearance, angularContact, clearanceAtAngle } from './angular-contact.ts';
+import type { Temperatures } from './conditions.ts';
 import type { PartMaterial } from './material-of.ts';
 
 /** One fit of a bearing, worked out at the means. */
@@ -34,7 +35,7 @@ export interface RingFit {
   readonly parts: readonly VaryingPart[];
 }
 
-/** A bearing in its seat and on its axle, all of it at one temperature. Lengths in mm, pressures in MPa, forces in N. */
+/** A bearing in its seat and on its axle. Lengths in mm, pressures in MPa, forces in N. */
 export interface MountedBearing {
   readonly address: string;
   readonly stack: StackBearing;
@@ -44,6 +45,8 @@ export interface MountedBearing {
   readonly free: { readonly lo: number; readonly hi: number } | null;
   readonly outerFit: RingFit | null;
   readonly innerFit: RingFit | null;
+  /** Radial clearance that temperature takes from rings and balls alone; negative where it adds to it. */
+  readonly thermalLoss: number;
   /** Radial clearance when mounted; null where the clearance before is not known. */
   readonly mounted: Spread | null;
   /** Axial clearance from the mean mounted clearance; null where that is not known, and where one side alone carries. */
@@ -66,8 +69,8 @@ export interface Around {
   readonly axleBore: number;
   readonly axle: PartMaterial;
   readonly rules: SettlingRules;
-  /** Of ring, seat and axle, °C. */
-  readonly temperature: number;
+  /** Of outer ring and seat, and of inner ring and axle. */
+  readonly temperatures: Temperatures;
   /** Published K of its series, mm^½. */
   readonly factor: number | null;
 }
@@ -96,9 +99,18 @@ export function mountBearing(
   const innerFit = innerRing(stack, around, geometry, how);
   const angular = angularContact(stack);
   const free = angular ? freeAtAngle(geometry, angular.angle) : freeByTable(decoded.clearance);
+  const thermalLoss = thermalClearanceLoss(geometry.pitch, geometry.diameter, {
+    ...around.temperatures,
+    ringExpansion: steel.expansion,
+    ballExpansion: (decoded.material === 'hybrid' ? materials['silicon nitride'] : steel).expansion,
+  });
   const mounted = free
-    ? mountedClearance({ clearance: free, outer: outerFit?.taker ?? null, inner: innerFit?.taker ?? null })
-        .clearance
+    ? mountedClearance({
+        clearance: free,
+        outer: outerFit?.taker ?? null,
+        inner: innerFit?.taker ?? null,
+        thermalLoss,
+      }).clearance
     : null;
   const axial =
     mounted && !angular ? axialClearance(grooveCentreDistance(geometry), mounted.mean).axial : null;
@@ -117,6 +129,7 @@ export function mountBearing(
     free,
     outerFit,
     innerFit,
+    thermalLoss,
     mounted,
     axial,
     contactAngle,
@@ -168,7 +181,7 @@ function outerRing(
     walls: [{ to: wall.value.nominal, E: around.shell.E, nu: around.shell.nu }],
   };
   const basis = { made, expansion, wallYield: around.shell.yield };
-  return ringFit(seat, basis, around.temperature, 'turned', [
+  return ringFit(seat, basis, around.temperatures.outer, 'turned', [
     varying(`outside of ${stack.address}`, 1, ring),
     varying(`bore of ${around.seat?.address}`, -1, seatBore),
   ]);
@@ -196,7 +209,7 @@ function innerRing(
     walls: [{ to: around.axleBore, E: around.axle.E, nu: around.axle.nu }],
   };
   const basis = { made, expansion, wallYield: around.axle.yield };
-  return ringFit(seat, basis, around.temperature, 'ground', [
+  return ringFit(seat, basis, around.temperatures.inner, 'ground', [
     varying(`axle under ${stack.address}`, 1, shaft),
     varying(`bore of ${stack.address}`, -1, ring),
   ]);

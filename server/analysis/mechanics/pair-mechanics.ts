@@ -1,7 +1,7 @@
 import type { Assembly } from '../../assembly/assemble.ts';
 import type { PairLoop } from '../../assembly/loop.ts';
 import { REFERENCE_TEMPERATURE } from '../../engine/base/reference-temperature.ts';
-import { mismatchAt, type WarmLength, warmLength } from '../../engine/play/axial-temperature.ts';
+import { type WarmLength, warmLength } from '../../engine/play/axial-temperature.ts';
 import { compliance } from '../../engine/play/clamp-compression.ts';
 import { type ClampedPair, type ClampedPairInput, clampedPair } from '../../engine/play/clamped-pair.ts';
 import { sprungPair } from '../../engine/play/sprung-pair.ts';
@@ -10,6 +10,7 @@ import type { Closed } from '../close.ts';
 import { angularContact } from './angular-contact.ts';
 import { axleBetween } from './axle-between.ts';
 import type { Clamp } from './clamp-of.ts';
+import type { Temperatures } from './conditions.ts';
 import { housingBetween } from './housing-between.ts';
 import type { MountedBearing } from './mounted-bearing.ts';
 import { type PairSetting, pairSetting } from './pair-setting.ts';
@@ -31,6 +32,8 @@ export interface PairMechanics {
   readonly squeezed: readonly Squeezed[];
   /** Set by hand, or sprung; null where the parts between the rings set the distance. */
   readonly setting: PairSetting | null;
+  /** There where the loads are those of a whole line of bearings. */
+  readonly ofLine?: true;
   readonly assumed: readonly string[];
 }
 
@@ -52,7 +55,7 @@ export function pairMechanics(
   bearings: readonly MountedBearing[],
   clamp: Clamp | null,
   workshop: Workshop | null,
-  temperature: number,
+  temperatures: Temperatures,
   setBefore: PairSetting | null = null,
 ): PairMechanics | PairUnchecked {
   const [left, right] = loop.bearings.map((address) =>
@@ -77,7 +80,7 @@ export function pairMechanics(
   // Outer rings that touch stop each other.
   const touch = loop.located === 'side-by-side' ? { holdInward: Number.POSITIVE_INFINITY } : {};
   const sides = { left: { ...leftSide, ...touch }, right: { ...rightSide, ...touch } };
-  const growth = warmed(between.lengths, shell.lengths, temperature);
+  const growth = warmed(between.lengths, shell.lengths, temperatures);
   const housingCompliance = compliance(shell.stretches);
   const spacerCompliance = compliance(between.stretches);
   const give = spacerCompliance + housingCompliance;
@@ -138,8 +141,9 @@ export function isCounted(pair: PairMechanics): boolean {
   return isClosed(pair) && pair.setting?.kind !== 'spring';
 }
 
-/** What temperature adds to δ, mm: the inner line grows by its materials, the housing by its own. */
-function warmed(inner: readonly WarmLength[], outer: readonly WarmLength[], temperature: number): number {
-  const cold = warmLength(inner, REFERENCE_TEMPERATURE) - warmLength(outer, REFERENCE_TEMPERATURE);
-  return mismatchAt(inner, outer, temperature) - cold;
+/** What temperature adds to δ, mm: the inner line grows by its materials and warmth, the housing by its own. */
+function warmed(inner: readonly WarmLength[], outer: readonly WarmLength[], at: Temperatures): number {
+  const grown = (lengths: readonly WarmLength[], temperature: number): number =>
+    warmLength(lengths, temperature) - warmLength(lengths, REFERENCE_TEMPERATURE);
+  return grown(inner, at.inner) - grown(outer, at.outer);
 }

@@ -99,7 +99,7 @@ function varyingSide(mounted: MountedBearing, side: VaryingSide['side'], bearing
     clearance: { id: clearanceOf(mounted.address), mean, sigma, batch: batch('clearance') },
     outer: varyingFit(mounted.outerFit, `outside of ${mounted.address}`, batch('outside')),
     inner: varyingFit(mounted.innerFit, `bore of ${mounted.address}`, batch('bore')),
-    thermalLoss: 0,
+    thermalLoss: mounted.thermalLoss,
   };
 }
 

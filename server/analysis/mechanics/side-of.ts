@@ -22,10 +22,20 @@ export function sideOf(
   bearings: readonly MountedBearing[],
 ): PairSide | null {
   const seat = seatOf(mounted, housing);
-  if (!seat || !mounted.mounted) return null;
+  if (!seat) return null;
   const other: Side = side === 'left' ? 'right' : 'left';
   const hold = holdsOf(mounted, seat, bearings);
-  const [outward, inward] = [hold[side], hold[other]];
+  return sideWith(mounted, side, hold[side], hold[other]);
+}
+
+/** A bearing as one side of a pair, its outer ring held by so much, N, each way. */
+export function sideWith(
+  mounted: MountedBearing,
+  side: Side,
+  outward: number,
+  inward: number,
+): PairSide | null {
+  if (!mounted.mounted) return null;
   const elasticity = elasticityOf(mounted);
   const angular = angularContact(mounted.stack);
   if (!angular) {

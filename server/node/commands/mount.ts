@@ -11,11 +11,13 @@ import { readOneHub } from '../read-one-hub.ts';
 /** `mount FILE`: what press fits, the clamp and temperature do to the bearings of a hub. */
 export const mount: Command = {
   name: 'mount',
-  usage: 'mount FILE [--temperature -10] [--clamp "5 kN"]',
+  usage: 'mount FILE [--temperature -10] [--inner 30] [--outer 20] [--clamp "5 kN"]',
   summary:
     'Say what happens to each bearing when it is pressed in and clamped: fits, pressures, clearance, play, load.',
   options: {
     temperature: { takes: '°C', summary: 'temperature of the whole hub; 20 °C without it' },
+    inner: { takes: '°C', summary: 'temperature of the axle and all on it, inner rings included' },
+    outer: { takes: '°C', summary: 'temperature of the housings with the outer rings in them' },
     clamp: { takes: 'FORCE', summary: 'clamp force in place of the written one, as 5 kN or in newtons' },
   },
   run: (given, cwd): Outcome => {
@@ -62,18 +64,24 @@ function isMeasured(drawn: unknown, built: unknown): boolean {
 }
 
 function conditionsOf({ options }: Given): Conditions | Misuse {
-  const degrees = options.get('temperature');
-  const temperature = degrees === undefined ? 20 : readDegrees(degrees);
-  if (temperature === null)
-    return {
-      misuse: `--temperature ${degrees} is not understood; wanted is °C between -60 and 150, as in --temperature -10`,
-    };
+  const temperatures: { temperature?: number; inner?: number; outer?: number } = {};
+  for (const name of ['temperature', 'inner', 'outer'] as const) {
+    const degrees = options.get(name);
+    if (degrees === undefined) continue;
+    const read = readDegrees(degrees);
+    if (read === null)
+      return {
+        misuse: `--${name} ${degrees} is not understood; wanted is °C between -60 and 150, as in --${name} -10`,
+      };
+    temperatures[name] = read;
+  }
+  const at = { ...temperatures, temperature: temperatures.temperature ?? 20 };
   const written = options.get('clamp');
-  if (written === undefined) return { temperature, clampForce: null };
+  if (written === undefined) return { ...at, clampForce: null };
   const read = readQuantity(/^\s*\d+(\.\d+)?\s*$/.test(written) ? `${written} N` : written, 'force');
   return 'problem' in read
     ? { misuse: `--clamp ${read.problem.message}` }
-    : { temperature, clampForce: read.quantity.value };
+    : { ...at, clampForce: read.quantity.value };
 }
 
 function readDegrees(written: string): number | null {

@@ -2,11 +2,13 @@ import type { VariantAnalysis } from '../../analysis/analyze.ts';
 import type { ResolvedLimits } from '../../analysis/limits.ts';
 import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/builds-in-brief.ts';
 import type { Clamp } from '../../analysis/mechanics/clamp-of.ts';
-import type { Conditions } from '../../analysis/mechanics/conditions.ts';
+import { type Conditions, type Temperatures, temperaturesOf } from '../../analysis/mechanics/conditions.ts';
 import type { coneMechanics } from '../../analysis/mechanics/cup-cone.ts';
+import { geometryRange } from '../../analysis/mechanics/geometry-range.ts';
 import type { LineMechanics } from '../../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
 import { isCounted, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
+import { type Ends, type PairRange, pairRange } from '../../analysis/mechanics/pair-range.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
 import { type FitMount, fitMount, type Range } from './fit-mount.ts';
 import { mountCautions } from './mount-cautions.ts';
@@ -20,9 +22,13 @@ export interface BearingMount {
   readonly outer: FitMount | null;
   readonly inner: FitMount | null;
   readonly free: { readonly lo: number; readonly hi: number } | null;
+  /** Clearance that rings and balls lose by temperature alone; negative where they gain. */
+  readonly thermalLoss: number;
   readonly mounted: Range | null;
   /** From the mean mounted clearance. */
   readonly axial: number | null;
+  /** Axial clearance where balls or grooves are estimated, with all that the estimate allows; null where they are known. */
+  readonly axialRange: Ends | null;
   /** Of an angular-contact bearing, rad; its clearances then stand for that angle and are not shown. */
   readonly contactAngle: MountedBearing['contactAngle'];
 }
@@ -41,6 +47,8 @@ export interface ServiceMount {
 
 /** A pair with what becomes of it when it is built many times; null without a clamp. */
 export interface BuiltPair extends PairMount {
+  /** What the pair may come to where balls or grooves are estimated; null where they are known. */
+  readonly range: PairRange | null;
   readonly builds: BuildsInBrief | null;
 }
 
@@ -49,6 +57,8 @@ export interface MountAnswer {
   readonly variant: string | null;
   readonly how: 'drawn' | 'built';
   readonly temperature: number;
+  /** Inside and outside of the hub, °C, where they were asked for apart; null at one temperature. */
+  readonly apart: Temperatures | null;
   readonly clamp: Clamp | null;
   readonly bearings: readonly BearingMount[];
   readonly pairs: readonly BuiltPair[];
@@ -77,12 +87,14 @@ export function mountAnswer(
   { workshop, limits, conditions }: MountSettings,
 ): MountAnswer {
   const mechanics = variant.mechanics(how, conditions);
+  const { inner, outer } = temperaturesOf(conditions);
   const warmest = limits.value('fitting-temperature');
   const bearings = mechanics.bearings.map((bearing) => bearingMount(bearing, warmest));
   const { clamp } = mechanics;
   const mostPlay = limits.value('play-clamped');
   const pairs = mechanics.pairs.filter(isWorked).map((pair) => ({
     ...pairMount(pair, clamp),
+    range: pairRange(pair),
     builds: clamp && isCounted(pair) ? buildsInBrief(pair, how, mostPlay) : null,
   }));
   const unworked = mechanics.pairs.flatMap((pair, index) => {
@@ -91,7 +103,9 @@ export function mountAnswer(
   });
   const range = variant.assembly.hub.values.temperature?.value ?? workshop?.defaults.temperature?.value;
   const service = range
-    ? [range.lo, range.hi].map((temperature) => serviceMount(variant, how, { ...conditions, temperature }))
+    ? [range.lo, range.hi].map((temperature) =>
+        serviceMount(variant, how, { temperature, clampForce: conditions.clampForce }),
+      )
     : [];
   const assumed = [
     ...mechanics.bearings.flatMap((bearing) => bearing.assumed),
@@ -102,6 +116,7 @@ export function mountAnswer(
     variant: variant.name,
     how,
     temperature: conditions.temperature,
+    apart: inner === outer ? null : { inner, outer },
     clamp: mechanics.clamp,
     bearings,
     pairs,
@@ -124,8 +139,10 @@ function bearingMount(bearing: MountedBearing, warmest: number): BearingMount {
     outer: outerFit ? fitMount(outerFit, bearing, warmest) : null,
     inner: innerFit ? fitMount(innerFit, bearing, warmest) : null,
     free,
+    thermalLoss: bearing.thermalLoss,
     mounted,
     axial,
+    axialRange: geometryRange(bearing)?.axial ?? null,
     contactAngle,
   };
 }

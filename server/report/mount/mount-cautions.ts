@@ -30,11 +30,14 @@ function holdsAtBench(bearings: readonly BearingMount[], address: string): boole
   return 0 < (found?.outer?.interference.mean ?? 0);
 }
 
-function ofBearing({ address, mounted, outer, inner }: BearingMount, limits: ResolvedLimits): string[] {
+function ofBearing(
+  { address, mounted, outer, inner, thermalLoss }: BearingMount,
+  limits: ResolvedLimits,
+): string[] {
   const said: string[] = [];
   if (mounted && mounted.mean <= 0) {
     said.push(
-      `the fits use up the clearance of ${address}: ${micrometres(mounted.mean)} on average, so it is loaded before any clamp`,
+      `${0.0005 < thermalLoss ? 'the fits and the warmer inside' : 'the fits'} use up the clearance of ${address}: ${micrometres(mounted.mean)} on average, so it is loaded before any clamp`,
     );
   }
   if (outer && outer.interference.mean <= 0)

@@ -1,5 +1,5 @@
 import { lineJson } from '../stack/line-json.ts';
-import { anglesJson, buildsJson, settingJson } from '../stack/mechanics-json.ts';
+import { anglesJson, buildsJson, rangeOfPairJson, settingJson } from '../stack/mechanics-json.ts';
 import { conesJson } from './cone-lines.ts';
 import type { FitMount, Range } from './fit-mount.ts';
 import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
@@ -7,10 +7,11 @@ import type { BearingMount, BuiltPair, MountAnswer } from './mount-answer.ts';
 /** What `mount --json` prints for one variant: mm, N, MPa, °C; µm where the key says so. */
 export function mountJson(answer: MountAnswer) {
   const { variant, temperature, clamp, bearings, pairs, lines } = answer;
-  const { unworked, service, assumed, cautions } = answer;
+  const { unworked, service, assumed, cautions, apart } = answer;
   return {
     name: variant,
     temperature,
+    ...(apart ? { temperatures: apart } : {}),
     clampForce: clamp?.force ?? null,
     bearings: bearings.map(bearingJson),
     pairs: pairs.map(pairJson),
@@ -35,7 +36,7 @@ export function mountJson(answer: MountAnswer) {
 }
 
 function bearingJson(bearing: BearingMount) {
-  const { address, code, seat, outer, inner, free, mounted, axial, contactAngle } = bearing;
+  const { address, code, seat, outer, inner, free, mounted, axial, axialRange, contactAngle } = bearing;
   return {
     address,
     code,
@@ -43,9 +44,11 @@ function bearingJson(bearing: BearingMount) {
     outer: outer && fitJson(outer),
     inner: inner && fitJson(inner),
     freeClearanceUm: free && !contactAngle ? [free.lo * 1000, free.hi * 1000] : null,
+    thermalLossUm: um(bearing.thermalLoss),
     mountedClearanceUm: contactAngle ? null : mounted && rangeJson(mounted, 1000),
     ...(contactAngle ? { contactAngle: anglesJson(contactAngle) } : {}),
     axialClearanceUm: um(axial),
+    ...(axialRange ? { axialRangeUm: [axialRange.lo * 1000, axialRange.hi * 1000] } : {}),
   };
 }
 
@@ -71,11 +74,12 @@ function fitJson(fit: FitMount) {
 }
 
 function pairJson(pair: BuiltPair) {
-  const { axialClearance, assumed, builds, setting, ...rest } = pair;
+  const { axialClearance, assumed, builds, setting, range, ...rest } = pair;
   return {
     ...rest,
     ...settingJson(setting),
     axialClearanceUm: um(axialClearance),
+    ...rangeOfPairJson(range),
     ...buildsJson(builds),
     assumptions: assumed,
   };

@@ -1,4 +1,6 @@
 import { anglesInBrief } from '../../analysis/mechanics/angular-contact.ts';
+import type { PairRange } from '../../analysis/mechanics/pair-range.ts';
+import { endsInBrief, loadEndsInBrief } from '../../analysis/mechanics/range-in-brief.ts';
 import { settingInBrief } from '../../analysis/mechanics/setting-in-brief.ts';
 import { force, length, micrometres, millimetres, share, signed, stress } from '../../engine/base/figures.ts';
 import { buildLines } from '../stack/play-text.ts';
@@ -13,16 +15,16 @@ import { type PairMount, rimRadius } from './pair-mount.ts';
 const conventions = [
   'fits and clearances from ISO 286, ISO 492 and ISO 5753-1; ring widths on average half their tolerance short',
   'smoothing d/(d+3) for a bored seat, d/(d+2) for a ground journal; the ring counts as a tube from raceway to seat',
-  'friction of pressing 0.12 (0.08 to 0.18); ring, seat and axle all at one temperature',
+  'friction of pressing 0.12 (0.08 to 0.18); balls as warm as the middle of both rings',
 ];
 
 /** The mounting of one variant for people. */
 export function mountText(file: string, hub: string, answer: MountAnswer): string {
-  const { variant, how, temperature, clamp, bearings, pairs, lines } = answer;
+  const { variant, how, clamp, bearings, pairs, lines } = answer;
   const { unworked, service, assumed, cautions } = answer;
   const name = variant === null ? hub : `${hub}, variant ${variant}`;
   const under = clamp ? `clamp ${force(clamp.force)}` : 'no clamp written';
-  const title = `${name} — ${file}${how === 'built' ? ', as measured' : ''}, at ${degrees(temperature)}, ${under}`;
+  const title = `${name} — ${file}${how === 'built' ? ', as measured' : ''}, at ${sayTemperature(answer)}, ${under}`;
   return [
     title,
     ...(bearings.length > 0 || answer.cups ? [] : ['', '  No bearing with a known size stands in this hub.']),
@@ -40,8 +42,14 @@ export function mountText(file: string, hub: string, answer: MountAnswer): strin
   ].join('\n');
 }
 
+/** `20 °C`, or inside and outside apart. */
+function sayTemperature({ temperature, apart }: MountAnswer): string {
+  if (!apart) return degrees(temperature);
+  return `${degrees(apart.inner)} inside and ${degrees(apart.outer)} outside`;
+}
+
 function bearingLines(bearing: BearingMount): readonly string[] {
-  const { address, code, outer, inner, free, mounted, axial, seat, contactAngle } = bearing;
+  const { address, code, outer, inner, free, mounted, axial, axialRange, seat, contactAngle } = bearing;
   const head = [`${address} ${code}`, 'least', 'mean', 'most'];
   const rows = [
     ...(outer
@@ -59,10 +67,21 @@ function bearingLines(bearing: BearingMount): readonly string[] {
           ],
         ]
       : []),
+    ...thermalRows(bearing),
     ...(contactAngle ? [] : [clearanceLine(mounted)]),
     ...(axial === null ? [] : [['  axial clearance', '', micrometres(axial), '']]),
+    ...(axialRange && micrometres(axialRange.lo) !== micrometres(axialRange.hi)
+      ? [['    as its grooves are estimated', micrometres(axialRange.lo), '', micrometres(axialRange.hi)]]
+      : []),
   ];
   return textTable(wide([head, ...rows]), { indent: 2, right: [1, 2, 3] });
+}
+
+/** Rings of different warmth, or ceramic balls between warm rings. */
+function thermalRows({ thermalLoss }: BearingMount): readonly (readonly string[])[] {
+  if (Math.abs(thermalLoss) < 0.0005) return [];
+  const what = 0 < thermalLoss ? 'takes' : 'gives';
+  return [[`  clearance that warmth ${what}`, '', micrometres(Math.abs(thermalLoss)), '']];
 }
 
 function clearanceLine(mounted: BearingMount['mounted']): readonly string[] {
@@ -130,6 +149,7 @@ function pairLines(pair: BuiltPair): readonly string[] {
       ? [['contact stress', stress(pair.contactStress)]]
       : []),
     ...torqueRows(pair),
+    ...(pair.range ? rangeRows(pair.range, pair.clampShortening !== null) : []),
     ...(pair.builds
       ? [
           [
@@ -143,6 +163,16 @@ function pairLines(pair: BuiltPair): readonly string[] {
     `  ${bearings.join(' and ')} in the ${pair.housing}`,
     ...textTable(rows, { indent: 4 }),
     ...(pair.builds ? buildLines(pair.builds).map((text) => `    ${text}`) : []),
+  ];
+}
+
+/** The same parts with any balls and grooves the estimate allows. */
+function rangeRows(range: PairRange, isClamped: boolean): readonly string[][] {
+  return [
+    ['as balls and grooves are estimated', `play ${endsInBrief(range.playUnclamped)}`],
+    ...(isClamped
+      ? [['  clamped', `play ${endsInBrief(range.playClamped)}, load ${loadEndsInBrief(range.ballLoad)}`]]
+      : []),
   ];
 }
 

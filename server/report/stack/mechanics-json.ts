@@ -3,6 +3,7 @@ import { type BuildsInBrief, buildsInBrief } from '../../analysis/mechanics/buil
 import type { Mechanics } from '../../analysis/mechanics/mechanics-of.ts';
 import type { PairMechanics, PairUnchecked } from '../../analysis/mechanics/pair-mechanics.ts';
 import { isClosed, isCounted } from '../../analysis/mechanics/pair-mechanics.ts';
+import { type Ends, type PairRange, pairRange } from '../../analysis/mechanics/pair-range.ts';
 import type { PairLoop } from '../../assembly/loop.ts';
 import type { Spread } from '../../engine/seats/interference-spread.ts';
 
@@ -32,8 +33,23 @@ export function pairMechanicsJson(
     contactStress: clamped ? Math.max(clamped.left.contactStress, clamped.right.contactStress) : null,
     ...buildsJson(builds),
     ...settingJson(worked?.setting ?? null),
+    ...rangeOfPairJson(worked && pairRange(worked)),
     assumptions: worked?.assumed ?? [],
     ...(pair && !isWorked(pair) ? { missing: pair.missing } : {}),
+  };
+}
+
+/** From least to most with any balls and grooves the estimate allows: mm, N, MPa; no key where they are known. */
+export function rangeOfPairJson(range: PairRange | null) {
+  if (!range) return {};
+  const ends = ({ lo, hi }: Ends) => [lo, hi];
+  return {
+    range: {
+      playUnclamped: ends(range.playUnclamped),
+      playClamped: ends(range.playClamped),
+      ballLoad: ends(range.ballLoad),
+      contactStress: ends(range.contactStress),
+    },
   };
 }
 
