@@ -11,6 +11,9 @@ export function capabilities({ workspaceFolders }: Settings): ServerCapabilities
     codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite] },
     documentSymbolProvider: true,
     documentLinkProvider: {},
+    definitionProvider: true,
+    referencesProvider: true,
+    renameProvider: { prepareProvider: true },
     inlayHintProvider: true,
     ...(workspaceFolders
       ? { workspace: { workspaceFolders: { supported: true, changeNotifications: true } } }
