@@ -83,6 +83,10 @@ export function lifeOf(variant: VariantAnalysis, workshop: Workshop | null, opti
         missing.push(`life in the ${name}: two bearings are reckoned, ${seated.length} stand there`);
       return [];
     }
+    if (first.address === last.address) {
+      missing.push(`life in the ${name}: needs a name of its own for each ${first.address}`);
+      return [];
+    }
     const [left, right] = mounted;
     const [from, to] = [centreOf(first), centreOf(last)];
     if (!left || !right || from === null || to === null || Number.isNaN(middle)) {

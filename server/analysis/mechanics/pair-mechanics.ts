@@ -58,6 +58,9 @@ export function pairMechanics(
   temperatures: Temperatures,
   setBefore: PairSetting | null = null,
 ): PairMechanics | PairUnchecked {
+  // Two parts of one name cannot be told apart: what is worked out of the one would be said of the other.
+  const shared = loop.bearings.find((address) => isShared(assembly, address));
+  if (shared !== undefined) return { missing: `name of its own for each ${shared}` };
   const [left, right] = loop.bearings.map((address) =>
     bearings.find((bearing) => bearing.address === address),
   );
@@ -124,6 +127,9 @@ function tighter(left: number | null, right: number | null): number | null {
   if (left === null || right === null) return left ?? right;
   return Math.min(left, right);
 }
+
+const isShared = ({ line }: Assembly, address: string): boolean =>
+  1 < line.filter((part) => part.address === address).length;
 
 /** What a bearing lacks to be worked out. */
 function wantedOf(address: string, mounted: MountedBearing | undefined): string {
