@@ -44,6 +44,7 @@ import { nameNotFound } from './reference/name-not-found.ts';
 import { outsideWorkspace } from './reference/outside-workspace.ts';
 import { variantNotFound } from './reference/variant-not-found.ts';
 import { wrongKindOfFile } from './reference/wrong-kind-of-file.ts';
+import { compoundGap } from './seat/compound-gap.ts';
 import { filletTooLarge } from './seat/fillet-too-large.ts';
 import { fitClassUnknown } from './seat/fit-class-unknown.ts';
 import { fitUnusual } from './seat/fit-unusual.ts';
@@ -161,6 +162,7 @@ export const checks: readonly Check[] = [
   seatBoreOff,
   seatLetsGo,
   seatLoose,
+  compoundGap,
   seatOverTight,
   seatProud,
   seatTooDeep,

@@ -1,6 +1,7 @@
 import type { VariantAnalysis } from '../analysis/analyze.ts';
 import { lifeOf } from '../analysis/life/life-of.ts';
 import { sayKilometres } from '../analysis/life/say-kilometres.ts';
+import { compoundInBrief } from '../analysis/mechanics/compound-hold.ts';
 import { geometryRange } from '../analysis/mechanics/geometry-range.ts';
 import type { Mechanics } from '../analysis/mechanics/mechanics-of.ts';
 import type { MountedBearing } from '../analysis/mechanics/mounted-bearing.ts';
@@ -91,11 +92,14 @@ function bearingParagraphs(
   variant: VariantAnalysis,
   path: SpecPath,
 ): readonly string[] {
-  const { stack, outerFit, innerFit, address } = bearing;
+  const { stack, outerFit, innerFit, address, compound } = bearing;
   if (samePath(path, stack.from)) return mountedParagraphs(bearing);
   const bore = seatBore(variant.assembly, address);
   if (outerFit && bore && samePath(path, bore))
-    return [escaped(ringFitWords(outerFit, `outside of ${address}`))];
+    return [
+      escaped(ringFitWords(outerFit, `outside of ${address}`)),
+      ...(compound ? [escaped(`held with ${compoundInBrief(compound)}`)] : []),
+    ];
   const journal = stack.part.values.journal ?? variant.assembly.hub.axle?.values.diameter;
   if (innerFit && journal && samePath(path, journal.path))
     return [escaped(ringFitWords(innerFit, `bore of ${address}`))];

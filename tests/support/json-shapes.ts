@@ -284,6 +284,7 @@ const mounting = {
       seat: z.string().nullable(),
       outer: fitMount.nullable(),
       inner: fitMount.nullable(),
+      compoundHolds: z.strictObject({ min: z.number(), typical: z.number(), max: z.number() }).optional(),
       freeClearanceUm: pair.nullable(),
       thermalLossUm: z.number(),
       mountedClearanceUm: spread.nullable(),

@@ -7,7 +7,7 @@ import type { VaryingPart } from '../../engine/play/build-clearance.ts';
 import { type InnerGeometry, innerGeometry } from '../../engine/play/inner-geometry.ts';
 import { interferenceSpread, type Spread, spreadOf } from '../../engine/seats/interference-spread.ts';
 import { type ClearanceTaker, mountedClearance } from '../../engine/seats/mounted-clearance.ts';
-import { slidingForce } from '../../engine/seats/mounting-force.ts';
+import { type RangedValue, slidingForce } from '../../engine/seats/mounting-force.ts';
 import { lossFactor, type PressFit, pressFit, type RingSeat } from '../../engine/seats/press-fit.ts';
 import { effectiveInterference, type Finish } from '../../engine/seats/smoothing.ts';
 import { type ExpansionPair, interferenceAt, thermalClearanceLoss } from '../../engine/seats/thermal.ts';
@@ -15,8 +15,10 @@ import { materials } from '../../engine/tables/materials.ts';
 import type { Dimension } from '../../spec/model.ts';
 import type { Placed } from '../../spec/place.ts';
 import { angleAtClearance, angularContact, clearanceAtAngle } from './angular-contact.ts';
+import { compoundHold } from './compound-hold.ts';
 import type { Temperatures } from './conditions.ts';
 import type { PartMaterial } from './material-of.ts';
+import { mountedAssumptions } from './mounted-assumptions.ts';
 
 /** One fit of a bearing, worked out at the means. */
 export interface RingFit {
@@ -55,8 +57,10 @@ export interface MountedBearing {
   readonly contactAngle: { readonly nominal: number; readonly mounted: number } | null;
   /** Width of the outer ring: what grips in the seat. */
   readonly width: number;
-  /** Axial force the outer ring's grip in its seat holds. */
+  /** Axial force the outer ring's grip in its seat holds, with a retaining compound where one is written. */
   readonly grip: number;
+  /** What the compound adds to the grip; null where none is written. */
+  readonly compound: RangedValue | null;
   readonly assumed: readonly string[];
 }
 
@@ -118,7 +122,8 @@ export function mountBearing(
   const contactAngle =
     nominal === null || !mounted ? null : { nominal, mounted: angleAtClearance(geometry, mounted.mean) };
   const width = stack.outerWidth ? asBuilt(stack.outerWidth).nominal : decoded.width;
-  const grip = outerFit
+  const compound = around.seat?.seat.values.compound?.value ? compoundHold(decoded.outside, width) : null;
+  const pressed = outerFit
     ? slidingForce({ pressure: outerFit.fit.pressure, diameter: decoded.outside, length: width }).typical
     : 0;
   return {
@@ -134,8 +139,9 @@ export function mountBearing(
     axial,
     contactAngle,
     width,
-    grip,
-    assumed: assumptions(stack, around, inner, outerFit),
+    grip: pressed + (compound?.typical ?? 0),
+    compound,
+    assumed: mountedAssumptions(stack, around, inner, outerFit !== null, compound),
   };
 }
 
@@ -260,33 +266,4 @@ function deviations(part: Settled, ring: Settled, how: 'drawn' | 'built'): { low
   const limits: Limits = how === 'built' ? asBuilt(part) : part.drawn;
   const off = limits.nominal - ring.drawn.nominal;
   return { lower: off + limits.lower, upper: off + limits.upper };
-}
-
-function assumptions(
-  stack: StackBearing,
-  around: Around,
-  { ballBasis, grooveBasis, geometry }: InnerGeometry,
-  outerFit: RingFit | null,
-): readonly string[] {
-  const said: string[] = [];
-  if (ballBasis === 'estimate') {
-    said.push(
-      `${geometry.count} balls of ${geometry.diameter.toFixed(2)} mm in ${stack.address}, estimated from the section`,
-    );
-  }
-  if (grooveBasis === 'estimate') {
-    said.push(
-      `groove radius ${geometry.innerConformity.toFixed(3)} of the ball in ${stack.address}, estimated`,
-    );
-  }
-  const angle = angularContact(stack)?.angle ?? null;
-  if (angle !== null) {
-    const degrees = Math.round((angle * 180) / Math.PI);
-    said.push(`contact angle of ${stack.address} as made taken as ${degrees}° exactly`);
-    if (!stack.part.values['face-offset'])
-      said.push(`ring faces of ${stack.address} taken as flush where its balls just touch`);
-  }
-  if (outerFit && around.shell?.assumed) said.push(around.shell.assumed);
-  if (around.axle.assumed) said.push(around.axle.assumed);
-  return said;
 }

@@ -109,7 +109,7 @@ function loadSteps(pair: PairMechanics, between: string, clamped: number): reado
   ];
   const how =
     result.slid !== 'no'
-      ? 'the grip of the seat, µ·p·π·D·B: the ring slides at this force'
+      ? 'the grip of the seat, µ·p·π·D·B, and τ·π·D·B of a retaining compound: the ring slides at this force'
       : result.spacerReached
         ? 'N from o(N) + N·(Cp + Cs) = |δc|, o both axial displacements under Hertz contact'
         : 'the whole clamp force: the rings never reach the spacer';

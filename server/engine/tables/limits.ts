@@ -89,6 +89,12 @@ export const defaultLimits = {
     meaning: 'largest interference as a share of the diameter',
     source: 'ntn-2203e',
   },
+  'compound-gap': {
+    value: 0.15,
+    unit: 'mm',
+    meaning: 'widest room on the diameter that a retaining compound fills and still centres the ring',
+    source: 'from-memory',
+  },
   'ring-stress': {
     value: 127,
     unit: 'MPa',

@@ -21,6 +21,8 @@ export interface BearingMount {
   readonly seat: string | null;
   readonly outer: FitMount | null;
   readonly inner: FitMount | null;
+  /** What a retaining compound adds to the grip of the outer ring, N; null where none is written. */
+  readonly compound: MountedBearing['compound'];
   readonly free: { readonly lo: number; readonly hi: number } | null;
   /** Clearance that rings and balls lose by temperature alone; negative where they gain. */
   readonly thermalLoss: number;
@@ -138,6 +140,7 @@ function bearingMount(bearing: MountedBearing, warmest: number): BearingMount {
     seat: stack.part.values.seat?.value ?? null,
     outer: outerFit ? fitMount(outerFit, bearing, warmest) : null,
     inner: innerFit ? fitMount(innerFit, bearing, warmest) : null,
+    compound: bearing.compound,
     free,
     thermalLoss: bearing.thermalLoss,
     mounted,

@@ -15,7 +15,7 @@ export function mountCautions(
             `at ${length(temperature, 0)} °C ${address} has no clearance left: ${micrometres(mounted)} on average`,
           ]
         : []),
-      ...(interference !== null && interference <= 0 && holdsAtBench(bearings, address)
+      ...(interference !== null && interference <= 0 && isPressHeld(bearings, address)
         ? [
             `at ${length(temperature, 0)} °C the seat of ${address} has let go: its outer ring is free to turn`,
           ]
@@ -25,13 +25,14 @@ export function mountCautions(
   return [...bearings.flatMap((bearing) => ofBearing(bearing, limits)), ...pairs.flatMap(ofPair), ...cold];
 }
 
-function holdsAtBench(bearings: readonly BearingMount[], address: string): boolean {
+/** Whether its press alone holds an outer ring on the bench. */
+function isPressHeld(bearings: readonly BearingMount[], address: string): boolean {
   const found = bearings.find((bearing) => bearing.address === address);
-  return 0 < (found?.outer?.interference.mean ?? 0);
+  return !found?.compound && 0 < (found?.outer?.interference.mean ?? 0);
 }
 
 function ofBearing(
-  { address, mounted, outer, inner, thermalLoss }: BearingMount,
+  { address, mounted, outer, inner, thermalLoss, compound }: BearingMount,
   limits: ResolvedLimits,
 ): string[] {
   const said: string[] = [];
@@ -42,7 +43,9 @@ function ofBearing(
   }
   if (outer && outer.interference.mean <= 0)
     said.push(
-      `the outer ring of ${address} is loose in its seat on average: it turns with the wheel and wears it`,
+      compound
+        ? `the outer ring of ${address} is loose in its seat on average: its retaining compound alone holds and centres it`
+        : `the outer ring of ${address} is loose in its seat on average: it turns with the wheel and wears it`,
     );
   const most = limits.value('shell-yield');
   if (outer?.wallYield && most * outer.wallYield < outer.wallHoop) {

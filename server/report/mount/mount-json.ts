@@ -43,6 +43,15 @@ function bearingJson(bearing: BearingMount) {
     seat,
     outer: outer && fitJson(outer),
     inner: inner && fitJson(inner),
+    ...(bearing.compound
+      ? {
+          compoundHolds: {
+            min: bearing.compound.least,
+            typical: bearing.compound.typical,
+            max: bearing.compound.most,
+          },
+        }
+      : {}),
     freeClearanceUm: free && !contactAngle ? [free.lo * 1000, free.hi * 1000] : null,
     thermalLossUm: um(bearing.thermalLoss),
     mountedClearanceUm: contactAngle ? null : mounted && rangeJson(mounted, 1000),

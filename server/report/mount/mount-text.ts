@@ -49,7 +49,8 @@ function sayTemperature({ temperature, apart }: MountAnswer): string {
 }
 
 function bearingLines(bearing: BearingMount): readonly string[] {
-  const { address, code, outer, inner, free, mounted, axial, axialRange, seat, contactAngle } = bearing;
+  const { address, code, outer, inner, free, mounted, axial, axialRange, seat, contactAngle, compound } =
+    bearing;
   const head = [`${address} ${code}`, 'least', 'mean', 'most'];
   const rows = [
     ...(outer
@@ -57,6 +58,16 @@ function bearingLines(bearing: BearingMount): readonly string[] {
       : [
           [`  outer ring in ${seat ?? 'no seat'}: bore of the seat or outside of its housing is not written`],
         ]),
+    ...(compound
+      ? [
+          [
+            '    its retaining compound holds',
+            force(compound.least),
+            force(compound.typical),
+            force(compound.most),
+          ],
+        ]
+      : []),
     ...(inner ? fitLines(inner, 'on the axle') : [['  inner ring: diameter of the axle is not written']]),
     ...(contactAngle ? [['  contact angle', '', anglesInBrief(contactAngle)]] : []),
     ...(free && !contactAngle
