@@ -1,4 +1,4 @@
-import { type Assembly, assemble, type Unchecked } from '../assembly/assemble.ts';
+import { type Assembly, type AssemblyLimits, assemble, type Unchecked } from '../assembly/assemble.ts';
 import type { GapLoop, PairLoop, SeatLoop, WidthLoop } from '../assembly/loop.ts';
 import { resolveVariants } from '../assembly/variants.ts';
 import type { SpecDocument } from '../spec/document.ts';
@@ -9,6 +9,7 @@ import { bench, type Conditions, temperaturesOf } from './mechanics/conditions.t
 import { type Mechanics, mechanicsOf } from './mechanics/mechanics-of.ts';
 import { mergeWorkshops } from './merge-workshops.ts';
 import { uncheckedOf } from './unchecked.ts';
+import { analyzeWheel, type WheelAnalysis } from './wheel/analyze-wheel.ts';
 
 /** One variant worked out. The hub as written comes first, its name is null. */
 export interface VariantAnalysis {
@@ -50,6 +51,8 @@ export interface Analysis {
   readonly limits: ResolvedLimits;
   /** Empty for a file that is no hub. */
   readonly variants: readonly VariantAnalysis[];
+  /** The wheel joined with its hub, for a wheel file. Worked out when first asked, then kept; null for other files. */
+  readonly wheel: () => WheelAnalysis | null;
 }
 
 const statistics: StatisticsRules = { builds: 20_000, seed: 1 };
@@ -60,17 +63,18 @@ export function analyze(spec: SpecDocument, surroundings: Surroundings): Analysi
   const workshop = mergeWorkshops(spec.workshop ? [spec.workshop, ...around] : around);
   const limits = resolveLimits(workshop);
   const variants = spec.hub ? resolveVariants(spec.hub) : [];
+  const assemblyLimits: AssemblyLimits = {
+    measuring: limits.value('measuring'),
+    widthTolerance: limits.value('width-tolerance'),
+    runningGap: limits.value('running-gap'),
+  };
   return {
     spec,
     workshop,
     surroundings,
     limits,
     variants: variants.map((hub) => {
-      const assembly = assemble(hub, workshop, {
-        measuring: limits.value('measuring'),
-        widthTolerance: limits.value('width-tolerance'),
-        runningGap: limits.value('running-gap'),
-      });
+      const assembly = assemble(hub, workshop, assemblyLimits);
       const width = close(assembly.width, statistics);
       const pairs = assembly.pairs.map((loop) => close(loop, statistics));
       const seats = assembly.seats.map((loop) => close(loop, statistics));
@@ -78,6 +82,22 @@ export function analyze(spec: SpecDocument, surroundings: Surroundings): Analysi
       const worked = { name: hub.name, assembly, width, pairs, seats, gaps };
       return { ...worked, unchecked: uncheckedOf(worked), mechanics: keptMechanics(worked, workshop) };
     }),
+    wheel: keptWheel(spec, surroundings, workshop, assemblyLimits),
+  };
+}
+
+/** A wheel is asked for by few readers and rests on its hub's assembly: it is worked out at the first question. */
+function keptWheel(
+  spec: SpecDocument,
+  surroundings: Surroundings,
+  workshop: Workshop | null,
+  limits: AssemblyLimits,
+): Analysis['wheel'] {
+  let kept: WheelAnalysis | null = null;
+  return () => {
+    if (!spec.wheel) return null;
+    kept ??= analyzeWheel(spec.wheel, surroundings, workshop, limits);
+    return kept;
   };
 }
 

@@ -22,10 +22,11 @@ export interface WheelCase {
   readonly rotorUp: number;
 }
 
-const gravity = 9.80665;
+/** m/s² */
+export const gravity = 9.80665;
 
 /** What is taken where nothing is written; from memory, for comparison only. */
-const usual = {
+export const usual = {
   /** kg */
   rider: 85,
   bicycle: 12,
