@@ -16,6 +16,7 @@ import { plan } from './commands/plan.ts';
 import { sheet } from './commands/sheet.ts';
 import { solve } from './commands/solve.ts';
 import { stack } from './commands/stack.ts';
+import { wheel } from './commands/wheel.ts';
 import { misused } from './failures.ts';
 import type { Command, Outcome } from './outcome.ts';
 import { readArguments } from './read-arguments.ts';
@@ -25,6 +26,7 @@ const commands: readonly Command[] = [
   stack,
   mount,
   life,
+  wheel,
   plan,
   sheet,
   solve,

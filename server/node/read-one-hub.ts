@@ -1,7 +1,7 @@
 import type { Snapshot } from '../workspace/workspace.ts';
 import { readNamed } from './files.ts';
 
-/** A hub file as worked out, or why it cannot be. */
+/** A hub or wheel file as worked out, or why it cannot be. */
 export type ReadHub =
   | {
       readonly snapshot: Snapshot /** What to know before trusting the answer. */;
@@ -11,16 +11,25 @@ export type ReadHub =
 
 /** Reads the one hub file a command is about. */
 export function readOneHub(path: string, cwd: string): ReadHub {
+  return readOne(path, cwd, 'hub');
+}
+
+/** Reads the one wheel file a command is about, and the hub it names. */
+export function readOneWheel(path: string, cwd: string): ReadHub {
+  return readOne(path, cwd, 'wheel');
+}
+
+function readOne(path: string, cwd: string, kind: 'hub' | 'wheel'): ReadHub {
   const { workspace, files, unread } = readNamed([path], cwd);
   const [problem] = unread;
   if (problem) return problem;
   const [named, ...more] = files;
   if (!named || more.length > 0 || named.path !== path.replaceAll('\\', '/')) {
-    return { message: `${path} is a folder; one hub file is wanted` };
+    return { message: `${path} is a folder; one ${kind} file is wanted` };
   }
   const snapshot = workspace.snapshot(named.file);
-  if (snapshot?.document.kind !== 'hub')
-    return { message: `${path} is no hub file; they are called NAME.hub.yaml` };
+  if (snapshot?.document.kind !== kind)
+    return { message: `${path} is no ${kind} file; they are called NAME.${kind}.yaml` };
   const count = snapshot.findings.findings.length;
   const hint =
     count === 0

@@ -27,6 +27,7 @@ test('the README names every command and every key of a hub, a seat, what stands
     'stack',
     'mount',
     'solve',
+    'wheel',
     'plan',
     'bearing',
     'identify',

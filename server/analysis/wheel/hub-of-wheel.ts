@@ -58,13 +58,23 @@ export function hubOfWheel(
   const asWritten = assemble(written, workshop, limits);
   const assembly = resolved === written ? asWritten : assemble(resolved, workshop, limits);
   const places = flangePlaces(assembly, asWritten);
+  // Other end caps move the shell; only a bearing whose seat is known says how far.
+  const placed =
+    assembly === asWritten || (assembly.shell?.seats.some(({ contact }) => contact?.at) ?? false);
+  if (!placed)
+    lacks(
+      notes,
+      `where the flanges of ${resolved.name ?? ''} stand`,
+      'seat: shell.left or shell.right of a bearing in the hub file',
+      wanted?.path ?? [],
+    );
   const flangeAt = (side: Side): WheelFlange | null => {
     const place = flangeOf(places, side);
     if (!place) {
       lacks(notes, `the ${side} side`, `shell.flanges.${side} in the hub file`, wheel.values.hub?.path ?? []);
       return null;
     }
-    return wheelFlange(side, place.flange, place.fromMiddle, assembly);
+    return wheelFlange(side, place.flange, placed ? place.fromMiddle : null, assembly);
   };
   return {
     file: state.file,

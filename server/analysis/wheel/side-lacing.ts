@@ -105,7 +105,7 @@ function straightPull(
       notes,
       `heads of the ${side} flange taken to sit where their spokes touch the circle: head-setback is not written`,
     );
-  const angle = crosses === 0 ? 0 : straightPullAngle(hubRadius, setback?.value ?? 0, rim.seatRadius);
+  const angle = crosses === 0 ? 0 : straightPullAngle(hubRadius, setback?.value ?? 0, rim.slotRadius.value);
   return {
     crosses,
     groups: [{ head: 'straight-pull', direction: 'both', count: spokes, angle, hubRadius }],
