@@ -18,7 +18,9 @@ export type CheckGroup =
   | 'cup'
   | 'service'
   | 'variant'
-  | 'reference';
+  | 'reference'
+  | 'flange'
+  | 'wheel';
 
 /** A place that contributed to a finding. */
 export interface Related {

@@ -22,6 +22,8 @@ import { endCapHitsShell } from './end-cap/end-cap-hits-shell.ts';
 import { endCapRubs } from './end-cap/end-cap-rubs.ts';
 import { endCapsSwapped } from './end-cap/end-caps-swapped.ts';
 import { spigotOffAxle } from './end-cap/spigot-off-axle.ts';
+import { flangeOutsideStack } from './flange/flange-outside-stack.ts';
+import { spokeHoleSmall } from './flange/spoke-hole-small.ts';
 import { bearingOutOfReach } from './freehub/bearing-out-of-reach.ts';
 import { freehubGapOff } from './freehub/freehub-gap-off.ts';
 import { freehubRubs } from './freehub/freehub-rubs.ts';
@@ -99,6 +101,17 @@ import { yamlSyntax } from './text/yaml-syntax.ts';
 import { variantBreaksWidth } from './variant/variant-breaks-width.ts';
 import { variantChangesNothing } from './variant/variant-changes-nothing.ts';
 import { variantPartMissing } from './variant/variant-part-missing.ts';
+import { crossingImpossible } from './wheel/crossing-impossible.ts';
+import { holesDisagree } from './wheel/holes-disagree.ts';
+import { lengthsSwapped } from './wheel/lengths-swapped.ts';
+import { phaseMissing } from './wheel/phase-missing.ts';
+import { readingsMissing } from './wheel/readings-missing.ts';
+import { slackSideLow } from './wheel/slack-side-low.ts';
+import { spokeLengthOff } from './wheel/spoke-length-off.ts';
+import { spokesGoSlack } from './wheel/spokes-go-slack.ts';
+import { tensionOverLimit } from './wheel/tension-over-limit.ts';
+import { tensionsUneven } from './wheel/tensions-uneven.ts';
+import { threadsFew } from './wheel/threads-few.ts';
 
 /**
  * Every check there is, by group. A line here is all it takes to register one. Of two findings that doubt each
@@ -205,4 +218,17 @@ export const checks: readonly Check[] = [
   variantBreaksWidth,
   variantChangesNothing,
   variantPartMissing,
+  flangeOutsideStack,
+  holesDisagree,
+  crossingImpossible,
+  phaseMissing,
+  spokeHoleSmall,
+  lengthsSwapped,
+  spokeLengthOff,
+  threadsFew,
+  tensionOverLimit,
+  slackSideLow,
+  spokesGoSlack,
+  tensionsUneven,
+  readingsMissing,
 ];

@@ -1,7 +1,14 @@
 import { expect, test } from 'vitest';
 import { pageHub } from '../../server/checks/page-hub.ts';
+import { pageFlanges } from '../../server/checks/page-wheel.ts';
 import { checks } from '../../server/checks/registry.ts';
 import { createWorkspace } from '../../server/workspace/workspace.ts';
+
+/** Eight holes on the left and sixteen on the right, for a 2:1 wheel. */
+const ruffFlanges: readonly [string, string] = [
+  pageFlanges[0],
+  pageFlanges[1].replace('left: { holes: 16', 'left: { holes: 8'),
+];
 
 /** A page cannot print a million characters. */
 const untold = new Set(['file-too-large']);
@@ -30,7 +37,8 @@ test.each(checks.map((check) => [check.code, check] as const))(
 function codesIn(text: string): readonly string[] {
   const workspace = createWorkspace();
   workspace.setRoots(['/bench/pages']);
-  workspace.setFile('/bench/pages/dunlin-front.hub.yaml', pageHub());
+  workspace.setFile('/bench/pages/dunlin-front.hub.yaml', pageHub(pageFlanges));
+  workspace.setFile('/bench/pages/ruff-rear.hub.yaml', pageHub(ruffFlanges));
   workspace.setFile(
     '/bench/pages/saltmarsh.workshop.yaml',
     'workshop: Saltmarsh\nbearings:\n  DB-17: { code: 6803-2RS }\ndrivers:\n  - { name: ring 26, outside: 25.7, inside: 24.2 }\n',

@@ -1,0 +1,51 @@
+import { setValue } from '../../spec/edit.ts';
+import type { Check } from '../check.ts';
+import { pageWheel } from '../page-wheel.ts';
+
+/** A spoke cannot lie on its flange with so many crossings. */
+export const crossingImpossible: Check = {
+  code: 'crossing-impossible',
+  group: 'wheel',
+  severity: 'error',
+  summary: 'A spoke cannot lie on its flange with so many crossings.',
+  page: {
+    why: 'With every crossing a spoke leans further round the flange. Past the tangent it would leave the flange backwards, over the hole or the head of its neighbour; the elbow is bent and the spoke breaks there. Fewer crossings of the same spokes carry as well.',
+    bad: pageWheel(['left: { crosses: 3', 'left: { crosses: 4']),
+    good: pageWheel(),
+    sources: [
+      'geometry: angle of the spoke to its flange, distance to the next hole',
+      'common practice: no more crossings than a ninth of the holes',
+    ],
+  },
+  *run(analysis) {
+    const spec = analysis.spec.wheel;
+    const wheel = analysis.wheel();
+    if (!spec || !wheel) return;
+    for (const side of ['left', 'right'] as const) {
+      const crosses = spec.lacing[side]?.values.crosses;
+      const group = wheel.groups.find((one) => one.side === side && one.crossing !== null);
+      const crossing = group?.crossing;
+      if (!crosses || !crossing || crosses.value === 0 || crossing.verdict === 'free') continue;
+      const lies = crossing.verdict === 'over the next head';
+      const degrees = Math.round((crossing.lean * 180) / Math.PI);
+      const { most } = crossing;
+      const better = most < crosses.value;
+      yield {
+        path: crosses.path,
+        severity: lies ? 'warning' : 'error',
+        message: `with ${crosses.value} crossings the ${side} spokes leave their flange at ${degrees}° and lie ${crossing.verdict === 'past the tangent' ? 'past the tangent' : crossing.verdict}, ${crossing.neighbour.toFixed(1)} mm from the middle of the next hole — ${better ? `${most} at most lie free` : 'a larger flange'}`,
+        data: { crosses: crosses.value, most, leanDegrees: degrees, neighbour: crossing.neighbour },
+        doubts: [crosses.path],
+        fixes: better
+          ? [
+              {
+                title: `Change crosses to ${most}: the spokes lie free of their neighbours`,
+                changes: setValue(analysis.spec, crosses.path, String(most)),
+                preferred: true,
+              },
+            ]
+          : [],
+      };
+    }
+  },
+};

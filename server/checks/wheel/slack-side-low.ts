@@ -1,0 +1,50 @@
+import { force } from '../../engine/base/figures.ts';
+import { setValue } from '../../spec/edit.ts';
+import type { Check } from '../check.ts';
+import { pageWheel } from '../page-wheel.ts';
+
+/** One side comes to less tension than a new wheel should have. */
+export const slackSideLow: Check = {
+  code: 'slack-side-low',
+  group: 'wheel',
+  severity: 'warning',
+  summary: 'One side comes to less tension than a new wheel should have.',
+  page: {
+    why: 'The flange nearer to the middle pulls at a flatter angle, so its spokes must pull harder; the other side gets what balance leaves it. Too little, and its spokes go slack at the bottom of each turn, nipples unscrew and elbows break. More tension, an off-centre rim or fewer spokes on that side help.',
+    bad: pageWheel(['value: 1000 ±100 N', 'value: 320 ±20 N']),
+    good: pageWheel(),
+    sources: ['JIS D 9301, mean tension of a side of a new wheel', 'balance of the two sides from statics'],
+  },
+  *run(analysis) {
+    const spec = analysis.spec.wheel;
+    const tension = analysis.wheel()?.tension;
+    const value = spec?.tension?.values.value;
+    if (!spec || !tension || !value) return;
+    const low = (['left', 'right'] as const)
+      .map((side) => ({ side, ...tension.sides[side] }))
+      .filter((one) => one.value < one.least)
+      .toSorted((a, b) => a.value / a.least - b.value / b.least || (a.side === tension.set.side ? -1 : 1));
+    const [worst] = low;
+    if (!worst) return;
+    const needed = tension.set.value * (worst.least / worst.value);
+    const best = Math.ceil(needed / 10) * 10;
+    const room = (['left', 'right'] as const).every(
+      (side) => (tension.sides[side].value * best) / tension.set.value <= tension.sides[side].most,
+    );
+    const spread = tension.set.spread === null ? '' : ` ±${tension.set.spread}`;
+    yield {
+      path: value.path,
+      message: `balance leaves the ${worst.side} side ${force(worst.value)}, wanted ${force(worst.least)} at least in a new wheel: ${force(worst.least - worst.value)} short — ${room ? `${best} N on the ${tension.set.side} side` : 'the limit leaves no room: an off-centre rim or other flanges'}`,
+      data: { side: worst.side, tension: worst.value, least: worst.least, ratio: tension.ratio },
+      fixes: room
+        ? [
+            {
+              title: `Change the tension to ${best}${spread} N: the ${worst.side} side then has ${force((worst.value * best) / tension.set.value)}`,
+              changes: setValue(analysis.spec, value.path, `${best}${spread} N`),
+              preferred: true,
+            },
+          ]
+        : [],
+    };
+  },
+};
