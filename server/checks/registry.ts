@@ -10,6 +10,7 @@ import { sizesDiffer } from './bearing/sizes-differ.ts';
 import { suffixAmbiguous } from './bearing/suffix-ambiguous.ts';
 import type { Check } from './check.ts';
 import { clearanceCold } from './clearance/clearance-cold.ts';
+import { clearanceHot } from './clearance/clearance-hot.ts';
 import { clearanceUsedUp } from './clearance/clearance-used-up.ts';
 import { ballsDiffer } from './cup/balls-differ.ts';
 import { ballsTooFew } from './cup/balls-too-few.ts';
@@ -186,6 +187,7 @@ export const checks: readonly Check[] = [
   journalFitOff,
   journalOff,
   clearanceCold,
+  clearanceHot,
   clearanceUsedUp,
   adjusterShort,
   adjusterOff,

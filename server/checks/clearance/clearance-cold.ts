@@ -1,12 +1,7 @@
-import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
-import { micrometres } from '../../engine/base/figures.ts';
-import type { Check, Draft } from '../check.ts';
+import type { Check } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { pageHub } from '../page-hub.ts';
-import { celsius, serviceRange } from '../service-range.ts';
-import { clearanceData, placeOfClearance, relatedClearance } from './clearance-talk.ts';
-import { isTightElsewhere } from './fit-counts.ts';
-import { clearanceFixes } from './looser.ts';
+import { clearanceAtEnd } from './clearance-at-end.ts';
 
 const shell: readonly [string, string] = [
   '  between-shoulders',
@@ -31,33 +26,5 @@ export const clearanceCold: Check = {
       'thick cylinders of two materials (Lamé)',
     ],
   },
-  run: (analysis) => eachVariant(analysis, (variant) => cold(analysis, variant)),
+  run: (analysis) => eachVariant(analysis, (variant) => clearanceAtEnd(analysis, variant, 'lo')),
 };
-
-function* cold(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
-  const range = serviceRange(analysis, variant);
-  if (!range) return;
-  const bench = variant.mechanics('built').bearings;
-  const { bearings } = variant.mechanics('built', { temperature: range.lo, clampForce: null });
-  const seen = new Set<string>();
-  for (const [index, bearing] of bearings.entries()) {
-    const { mounted, address } = bearing;
-    const warm = bench[index];
-    if (!mounted || !warm?.mounted || 0 < mounted.mean || warm.mounted.mean <= 0) continue;
-    if (isTightElsewhere(analysis, warm)) continue;
-    const path = placeOfClearance(variant, bearing);
-    const place = JSON.stringify(path);
-    if (seen.has(place)) continue;
-    seen.add(place);
-    const where = ` at ${celsius(range.lo)}`;
-    yield {
-      path,
-      message: `${address} has ${micrometres(mounted.mean)} of radial clearance${where}${range.said}, wanted more than 0 as on the bench, where it has ${micrometres(warm.mounted.mean)}: the cold takes ${micrometres(warm.mounted.mean - mounted.mean)} — a looser seat or a larger clearance group`,
-      related: [...relatedClearance(variant, bearing), ...range.related],
-      data: { ...clearanceData(bearing), temperature: range.lo, benchUm: warm.mounted.mean * 1000 },
-      // With another fit the play is another: the best length is a question for afterwards.
-      doubts: [path],
-      fixes: clearanceFixes(analysis, variant, bearing, where),
-    };
-  }
-}
