@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { hubwright, hubwrightJson, projectFolder, withFiles } from '../support/command-line.ts';
@@ -118,6 +118,10 @@ test('order lists a folder as text, csv, markdown or json, and ends with 2 where
     expect(called('no.hub.yaml', 'a.hub.yaml')).toMatchObject({ exit: 2 });
     expect(called('no.hub.yaml', 'a.hub.yaml').out).toContain('bearing');
     expect(called('.', '--sets', '0').err).toContain('--sets 10');
+    writeFileSync(join(folder, 'd.hub.yaml'), 'hub: [broken');
+    expect(called('.')).toMatchObject({ exit: 1, out: expect.stringContaining('d.hub.yaml') });
+    const { unread } = hubwrightJson(['order', '.'], folder).json as { unread: { path: string }[] };
+    expect(unread.map(({ path }) => path)).toEqual(['d.hub.yaml']);
     expect(called().exit).toBe(2);
   });
 });

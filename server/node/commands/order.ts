@@ -11,7 +11,7 @@ export const order: Command = {
   name: 'order',
   usage: 'order PATHS… [--format text|csv|markdown|json] [--variant NAME] [--sets 10]',
   summary:
-    'List the bearings, shims and retaining rings of many hubs by size, what is on the shelf taken off.',
+    'List the bearings, shims, retaining rings and loose balls of many hubs by size, what is on the shelf taken off.',
   options: {
     format: {
       takes: 'FORMAT',
@@ -39,24 +39,28 @@ export const order: Command = {
       const snapshot = workspace.snapshot(file);
       return snapshot?.document.kind === 'hub' ? [{ path, snapshot }] : [];
     });
-    const list = orderList(hubs, { variant: options.get('variant') ?? null, sets });
-    const empty = hubs.filter(({ snapshot }) => snapshot.analysis.variants.length === 0);
-    const messages = [
-      ...unread.map(({ message }) => message),
-      ...empty.map(({ path }) => `${path}: no hub could be read`),
-      ...(hubs.length === 0 && unread.length === 0 ? [`no hub files in ${words.join(', ')}`] : []),
-    ];
+    const found = orderList(hubs, { variant: options.get('variant') ?? null, sets });
+    const list = { ...found, unread: [...unread, ...found.unread] };
+    const none = hubs.length === 0 && unread.length === 0 ? [`no hub files in ${words.join(', ')}`] : [];
     const format = json ? 'json' : (options.get('format') ?? 'text');
     const out =
       format === 'json'
-        ? jsonText({ sets, ...list, ...(unread.length > 0 ? { unread } : {}) })
+        ? jsonText({ sets, ...list })
         : format === 'csv'
           ? orderCsv(list)
           : format === 'markdown'
             ? orderMarkdown(list)
             : `${orderText(list)}\n`;
-    // A table for a machine has no room for what is missing: it is said beside it.
-    const beside = format === 'csv' ? orderNotes(list) : [];
-    return { exit: messages.length > 0 ? 2 : 0, out, err: messageLines([...messages, ...beside]) };
+    // A table for a machine has no room for what is missing: it is said beside it. What people read says it itself.
+    const beside =
+      format === 'csv'
+        ? orderNotes(list)
+        : (format === 'text' ? unread : list.unread).map((one) => one.message);
+    const short = list.unread.length + list.unknown.length > 0;
+    return {
+      exit: unread.length > 0 || none.length > 0 ? 2 : short ? 1 : 0,
+      out,
+      err: messageLines([...beside, ...none]),
+    };
   },
 };

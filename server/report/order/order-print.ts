@@ -13,12 +13,14 @@ export function orderText(order: OrderList): string {
 
 /** The order as Markdown. */
 export function orderMarkdown(order: OrderList): string {
-  const cell = (text: string): string => text.replace(/[\\`*_[\]<>|#]/g, '\\$&');
+  const cell = (text: string): string => text.replace(/[\r\n]+/g, ' ').replace(/[\\`*_[\]<>|#]/g, '\\$&');
   const [head = [], ...rows] = orderRows(order).map((cells) => `| ${cells.map(cell).join(' | ')} |`);
   const width = orderRows(order)[0]?.length ?? 0;
-  const rule = `|${' --- |'.repeat(width)}`;
   const notes = orderNotes(order).map((note) => `- ${cell(note)}`);
-  return `${['# To order', '', head, rule, ...rows, ...(notes.length > 0 ? ['', ...notes] : [])].join('\n')}\n`;
+  const told = notes.length > 0 ? ['', ...notes] : [];
+  if (order.lines.length === 0) return `${['# To order', '', 'Nothing to order.', ...told].join('\n')}\n`;
+  const rule = `|${' --- |'.repeat(width)}`;
+  return `${['# To order', '', head, rule, ...rows, ...told].join('\n')}\n`;
 }
 
 /** The order as comma-separated values (RFC 4180); what begins like a formula is kept from being one. */

@@ -7,10 +7,17 @@ export function orderRows({ lines }: OrderList): readonly (readonly string[])[] 
 
 const titles = ['what', 'size, mm', 'code', 'mind', 'needed', 'on the shelf', 'to order', 'for'];
 
+const names: Readonly<Record<OrderLine['kind'], string>> = {
+  bearing: 'bearing',
+  shim: 'shim',
+  'retaining-ring': 'retaining ring',
+  ball: 'ball',
+};
+
 function row(line: OrderLine): readonly string[] {
   const other = line.sameSize.map(({ code, count }) => `${count} × ${code}`).join(', ');
   return [
-    line.kind === 'retaining-ring' ? 'retaining ring' : line.kind,
+    names[line.kind],
     line.size,
     line.code ?? '',
     [line.matters, ...(other === '' ? [] : [`same size on the shelf: ${other}`])]
@@ -26,8 +33,9 @@ function row(line: OrderLine): readonly string[] {
 }
 
 /** What a list cannot say in its rows. */
-export function orderNotes({ unknown, withoutVariant }: OrderList): readonly string[] {
+export function orderNotes({ unknown, unread, withoutVariant }: OrderList): readonly string[] {
   return [
+    ...unread.map(({ message }) => `not all read: ${message}`),
     ...unknown.map(({ file, part, why }) => `not in the list: ${part} of ${file}: ${why}`),
     ...withoutVariant.map((file) => `${file} has no variant of that name and is counted as written`),
   ];
