@@ -10,6 +10,7 @@ import { drawnBuilds } from '../../server/lsp/drawn-builds.ts';
 import { drawnSection } from '../../server/lsp/drawn-section.ts';
 import { stackText } from '../../server/report/stack/stack-text.ts';
 import type { Snapshot } from '../../server/workspace/workspace.ts';
+import { commandTrials } from './command-trials.ts';
 import { tried } from './fix-trial.ts';
 import { dice } from './mutate.ts';
 import { lookAt } from './samples.ts';
@@ -26,7 +27,12 @@ export function trials(where: string, name: string, text: string, seed: number):
     return watched(where, () => {
       const snapshot = lookAt(name, text);
       const fixes = seed % 3 === 0 ? ofFixes(name, snapshot, seed) : [];
-      return [...complaints(snapshot), ...ofAnswers(snapshot, seed), ...fixes];
+      return [
+        ...complaints(snapshot),
+        ...ofAnswers(snapshot, seed),
+        ...commandTrials(snapshot, seed),
+        ...fixes,
+      ];
     }).map((line) => `${where}: ${line}`);
   } catch (error) {
     // Errors thrown in there are of another side, and no `Error` of this one.

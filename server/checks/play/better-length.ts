@@ -7,15 +7,21 @@ import type { WantedShare } from '../../engine/play/best-yield.ts';
 import { PLAN } from '../../engine/play/play-statistics.ts';
 import { type BetterLength, compareLengths, type SpacerUse } from './compare-lengths.ts';
 import { isDeepGroove, type LocatedPair, leastTravel, locatedPairs } from './located-pair.ts';
+import { tightLines } from './tight-lines.ts';
 
 /** Enough to see whether a closer look is worth while; the first of the builds that a closer look draws. */
 const QUICK = { ...PLAN, builds: 2000 };
 
-/** Lengths that would put clearly more builds right. Silent where the mean itself is wrong: that is said elsewhere. */
+/**
+ * Lengths that would put clearly more builds right. Silent where the mean itself is wrong, of a pair or of the line it
+ * stands in: that is said elsewhere.
+ */
 export function betterLengths(analysis: Analysis): readonly BetterLength[] {
   const wanted = mostRight(analysis);
   const gain = analysis.limits.value('yield-gain');
+  const tight = new Set(analysis.variants.flatMap(tightLines).flatMap(({ pairs }) => pairs));
   return spacerUses(analysis).flatMap((uses) => {
+    if (uses.some(({ located }) => tight.has(located.pair))) return [];
     // A quick look may be a hundredth or two off.
     const quick = compareLengths(uses, wanted, QUICK);
     if (quick.better.yield - quick.now.yield < gain - 0.015) return [];

@@ -1,17 +1,13 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
-import { type LineMechanics, lineMechanics } from '../../analysis/mechanics/line-mechanics.ts';
-import { isWorked, type PairMechanics } from '../../analysis/mechanics/pair-mechanics.ts';
-import { spacerOf } from '../../analysis/mechanics/spacer-of.ts';
-import type { LoopTerm } from '../../assembly/loop.ts';
-import { force, micrometres, millimetres } from '../../engine/base/figures.ts';
-import type { Dimension } from '../../spec/model.ts';
-import type { Placed } from '../../spec/place.ts';
+import { force, micrometres, millimetres, plain } from '../../engine/base/figures.ts';
+import type { Fix } from '../../spec/problem.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { emptySeats } from '../empty-seats.ts';
 import { rewriteFix } from '../rewrite.ts';
 import { hasUnreadParts } from '../unread-parts.ts';
-import { leastTravel } from './located-pair.ts';
+import { type LineLength, type LineLengths, lineLengths } from './line-lengths.ts';
+import { tightLines } from './tight-lines.ts';
 
 const three = (second: string): string => `hub: Godwit rear
 position: rear
@@ -74,78 +70,44 @@ export const lineTight: Check = {
 
 function* tight(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
   if (hasUnreadParts(analysis) || emptySeats(variant).length > 0) return;
-  const { lines, pairs, clamp } = variant.mechanics('built');
-  for (const line of lines) {
+  const { clamp } = variant.mechanics('built');
+  for (const { line, pairs: own } of tightLines(variant)) {
     const { playClampedSigned: play, stops, bearings, housing } = line;
-    const own = pairs.filter(isWorked).filter(({ loop }) => loop.housing === housing);
-    const isEachFree = own.every(({ result }) => -leastTravel <= result.playClampedSigned);
-    if (!Number.isFinite(play) || -leastTravel <= play || !isEachFree) continue;
-    const best = bestChange(analysis, variant, line, own);
+    const best = lineLengths(analysis, variant, { line, pairs: own });
     const under = clamp ? ` clamped with ${force(clamp.force)}` : '';
     const most = Math.max(...bearings.map(({ force: load }) => Math.abs(load)));
     const carried = 0 < most ? `, and the balls carry up to ${force(most)}` : '';
     const change = best
-      ? `${best.to < best.written.value.nominal ? 'shorten' : 'lengthen'} ${best.item.address} by ${millimetres(Math.abs(best.to - best.written.value.nominal))} to ${millimetres(best.to)}`
+      ? best.lengths.map(sayLength).join(' and ')
       : 'bring the spacers nearer to the distances of the stops';
     yield {
-      path: best?.written.path ?? own[0]?.loop.terms[0]?.path ?? [],
+      path: best?.lengths[0].written.path ?? own[0]?.loop.terms[0]?.path ?? [],
       message: `the ${bearings.length} bearings of the ${housing} have no play together${under}: ${micrometres(-play)} are missing between ${[stops.left, stops.right].toSorted().join(' and ')}, though each pair has some${carried} — ${change}`,
       related: own.map(({ loop, result }) => ({
         path: loop.inner.find(({ key }) => key === 'length')?.path ?? loop.terms[0]?.path ?? [],
         message: `${loop.bearings.join(' and ')} alone: ${micrometres(result.playClampedSigned)} of play`,
       })),
       data: { playClampedSigned: play, ballLoad: most, bearings: bearings.map(({ address }) => address) },
-      fixes: best
-        ? [
-            rewriteFix(analysis, best.written, best.to, {
-              name: best.item.address,
-              result: `${micrometres(best.play)} of play of all ${bearings.length} together`,
-            }),
-          ]
-        : [],
+      fixes: best ? [fixOf(analysis, best, bearings.length)] : [],
     };
   }
 }
 
-interface Change {
-  readonly item: LoopTerm;
-  readonly written: Placed<Dimension>;
-  readonly to: number;
-  readonly play: number;
+function sayLength({ item, written, to }: LineLength): string {
+  const { nominal } = written.value;
+  const way = to < nominal ? 'shorten' : 'lengthen';
+  return `${way} ${item.address} by ${millimetres(Math.abs(to - nominal))} to ${millimetres(to)}`;
 }
 
-/** Lengths are tried this far to each side, in hundredths of a millimetre. */
-const farthest = 30;
-
-/** The spacer and the hundredth that leave the play nearest to the middle of what is wanted; null where none leaves any. */
-function bestChange(
-  analysis: Analysis,
-  variant: VariantAnalysis,
-  line: LineMechanics,
-  own: readonly PairMechanics[],
-): Change | null {
-  const { assembly } = variant;
-  const housing = line.housing === 'shell' ? assembly.shell : assembly.freehub;
-  const most = analysis.limits.value('play-clamped');
-  const off = ({ play }: Change): number => Math.abs(play - most / 2);
-  let best: Change | null = null;
-  for (const item of own.flatMap((pair) => spacerOf(variant, pair) ?? [])) {
-    const written = assembly.line.find(({ address }) => address === item.address)?.part.values.length;
-    if (!written || written.value.measured || !housing) continue;
-    for (let step = -farthest; step <= farthest; step++) {
-      const by = step / 100;
-      const changed = own.map((pair) => lengthened(pair, item, by));
-      const play = lineMechanics(assembly, housing, changed)?.playClampedSigned ?? -1;
-      const found = { item, written, to: Math.round((written.value.nominal + by) * 1e4) / 1e4, play };
-      if (leastTravel < play && (!best || off(found) < off(best) - 1e-9)) best = found;
-    }
-  }
-  return best;
-}
-
-function lengthened(pair: PairMechanics, item: LoopTerm, by: number): PairMechanics {
-  const shared = pair.loop.terms.find(({ path }) => path === item.path);
-  if (!shared) return pair;
-  const mismatch = pair.input.mismatch + shared.sign * shared.count * by;
-  return { ...pair, input: { ...pair.input, mismatch } };
+/** All lengths at once: each alone would leave the others to be found next. */
+function fixOf(analysis: Analysis, { lengths, play }: LineLengths, count: number): Fix {
+  const named = lengths.map(({ item, to }) => `${item.address} to ${plain(to)}`).join(' and ');
+  const single = lengths.map(({ item, written, to }) =>
+    rewriteFix(analysis, written, to, { name: item.address, result: '' }),
+  );
+  return {
+    title: `Change ${named}: ${micrometres(play)} of play of all ${count} together`,
+    changes: single.flatMap(({ changes }) => changes),
+    preferred: true,
+  };
 }

@@ -14,13 +14,14 @@ export interface StepPicture {
 
 /**
  * The seat of a pressed step in section, above the axis: what stays has wide hatching, what moves close lines, and the
- * tools have letters: D the driver, S the support, P what pulls. An arrow shows the way. Null where no bearing moves.
+ * tools have letters: D the driver, S the support, P what pulls. An arrow shows the way. Null where no bearing with a size moves.
  */
 export function drawStep(step: Step, bodies: readonly Body[], title: string, id: string): StepPicture | null {
   if (step.kind !== 'press-in' && step.kind !== 'press-out') return null;
   const [first] = step.pressed;
   const bearing = bodies.find(({ address }) => address === first?.bearing);
-  if (!bearing) return null;
+  // A bearing written without width or without rings leaves nothing to be seen.
+  if (!bearing || bearing.tubes.length === 0) return null;
   const back = step.kind === 'press-in' ? Math.min(step.travel, shown) : 0;
   const away = step.towards === 'right' ? -back : back;
   const tools = toolsOf(step, bodies, away);
