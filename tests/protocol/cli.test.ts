@@ -43,7 +43,7 @@ test('check prints places that can be opened, messages and the fix, and no promi
 
 test('check --json and --format json print the documented shape', () => {
   const { json, out } = hubwrightJson(['check', samples]);
-  expect(checkShape.parse(json).files).toHaveLength(11);
+  expect(checkShape.parse(json).files).toHaveLength(19);
   expect(hubwright(['check', samples, '--format', 'json']).out).toBe(out);
 });
 

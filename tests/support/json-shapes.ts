@@ -121,6 +121,38 @@ const line = {
     .min(3),
   spacerLoads: z.array(z.number().min(0)).nullable(),
 };
+const cones = z
+  .strictObject({
+    races: z.tuple([z.string(), z.string()]),
+    cones: z.array(
+      addressed.extend({
+        balls: z
+          .strictObject({
+            count: z.int(),
+            diameter: z.number(),
+            circle: z.number(),
+            gap: z.number(),
+            most: z.int(),
+          })
+          .nullable(),
+        contactAngle: z.number(),
+      }),
+    ),
+    leave: known,
+    turn: known,
+    set: known,
+    axleForce: known,
+    playClamped: known,
+    ballLoad: known,
+    contactStress: known,
+    dentShare: known,
+    shareLoaded: known,
+    sharePlayHigh: known,
+    missing: z.array(z.string()),
+    assumptions: z.array(z.string()),
+  })
+  .or(z.strictObject({ missing: z.array(z.string()) }))
+  .nullable();
 const gap = { ...figures, shareOutside: share.nullable() };
 
 /** `stack` */
@@ -141,6 +173,7 @@ export const stackShape = z.strictObject({
         }),
       ),
       lines: z.array(z.strictObject({ ...line, measured: z.strictObject(line).optional() })),
+      cones,
       gaps: z.array(
         z.strictObject({
           between: z.tuple([z.string(), z.string()]),
@@ -320,6 +353,7 @@ const mounting = {
     }),
   ),
   lines: z.array(z.strictObject(line)),
+  cones,
   unchecked: z.array(z.strictObject({ what: z.string(), missing: z.string() })),
   service: z.array(
     z.strictObject({
