@@ -93,17 +93,16 @@ export function analyzeWheel(
 
 /** Whether each side pulls to its own: a flange beyond the middle, or a rim offset past a flange, has no balance. */
 function balances(left: WheelSide, right: WheelSide, notes: Notes): boolean {
-  const across = [left, right].filter(({ groups }) =>
-    groups.some(({ pull }) => pull.lateral <= 0 || pull.radial <= 0),
-  );
-  for (const { side, flange } of across)
-    lacks(
-      notes,
-      'tensions of the two sides',
-      `a ${side} flange that lies ${side} of the rim's holes`,
-      flange.flange.path,
-    );
-  return across.length === 0;
+  const odd = [left, right].flatMap(({ side, flange, groups }) => {
+    const { path } = flange.flange;
+    if (groups.some(({ pull }) => pull.radial <= 0))
+      return [{ missing: `a rim.erd larger than the hole circle of the ${side} flange`, path }];
+    if (groups.some(({ pull }) => pull.lateral <= 0))
+      return [{ missing: `a ${side} flange that lies ${side} of the rim's holes`, path }];
+    return [];
+  });
+  for (const { missing, path } of odd) lacks(notes, 'tensions of the two sides', missing, path);
+  return odd.length === 0;
 }
 
 function crossingOf(side: WheelSide, group: SpokeGroup): WheelCrossing | null {

@@ -83,7 +83,14 @@ function drillingOf(wheel: Wheel, counts: Readonly<Record<Side, number>>, notes:
   const written = wheel.rim?.values.drilling?.value;
   if (written) return written;
   const { left, right } = counts;
-  if (Math.max(left, right) !== 2 * Math.min(left, right)) return 'even';
+  if (left === right) return 'even';
+  if (Math.max(left, right) !== 2 * Math.min(left, right)) {
+    assumes(
+      notes,
+      'rim holes of each side taken to stand evenly: the sides have different numbers of spokes',
+    );
+    return 'even';
+  }
   assumes(
     notes,
     'every third rim hole taken to belong to the side with fewer spokes: drilling is not written',

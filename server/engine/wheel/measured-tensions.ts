@@ -1,5 +1,6 @@
-import { giveAlong, type RimGive } from './rim-give.ts';
+import { giveAlong } from './rim-give.ts';
 import type { SpokeSprings } from './spoke-springs.ts';
+import type { WheelGive } from './wheel-stiffness.ts';
 
 /** Readings of one side. */
 export interface TensionStatistics {
@@ -67,10 +68,9 @@ export function strayTensions(
  * What one turn of one nipple adds to its own spoke, N: k·P·(1 − k·give), k = EA/L. Shortening one spoke by P is a force
  * k·P on the rim there, which moves along the spoke by what it gives.
  */
-export function ownTensionPerTurn(spoke: SpokeSprings, give: RimGive, pitch: number): number {
+export function ownTensionPerTurn(spoke: SpokeSprings, give: WheelGive, pitch: number): number {
   const k = spoke.axial / spoke.span;
-  const { radial, right } = giveAlong(spoke, give);
-  const along = spoke.direction.radial * radial + spoke.side * spoke.direction.lateral * right;
+  const { along } = giveAlong(spoke, give, give.ripple(spoke.side));
   // The spread bed gives a little less than single spokes do; a turn never adds nothing.
   return k * pitch * Math.max(0.05, 1 - k * along);
 }

@@ -1,3 +1,4 @@
+import type { Ripple } from './rim-ripple.ts';
 import type { RimStiffness, SpokeBed, SpokeSprings } from './spoke-springs.ts';
 
 /** Waves round the rim that are summed; what they leave out falls with their third power. */
@@ -43,17 +44,18 @@ export function rimGive(rim: RimStiffness, bed: SpokeBed): RimGive | null {
   return give;
 }
 
-/** How far a spoke's end moves along it, mm, under a newton towards the axle or to the right. */
+/** How far a spoke slackens, mm, under a newton at its end, towards the axle, to the right, and along the spoke itself. */
 export function giveAlong(
   spoke: SpokeSprings,
   give: RimGive,
-): { readonly radial: number; readonly right: number } {
-  const c1 = spoke.side * spoke.direction.lateral;
-  const c2 = spoke.direction.radial;
-  return {
-    radial: c2 * give.radial + c1 * give.cross,
-    right: c1 * give.lateral + c2 * give.cross,
-  };
+  ripple: Ripple,
+): { readonly radial: number; readonly right: number; readonly along: number } {
+  const { lateral, radial } = spoke.direction;
+  const c1 = spoke.side * lateral + radial * ripple.right;
+  const c2 = radial * (1 + ripple.radial);
+  const inwards = c2 * give.radial + c1 * give.cross;
+  const right = c1 * give.lateral + c2 * give.cross;
+  return { radial: inwards, right, along: c2 * inwards + c1 * right };
 }
 
 /** Stiffness of the bare rim in its plane against n waves, N/mm; without end where its section is not known. */

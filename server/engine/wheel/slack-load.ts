@@ -1,6 +1,5 @@
-import type { RimGive } from './rim-give.ts';
 import type { SpokeSprings } from './spoke-springs.ts';
-import { loadedSpokeShare, sidewaysShare } from './wheel-stiffness.ts';
+import { loadedSpokeShare, sidewaysShare, type WheelGive } from './wheel-stiffness.ts';
 
 /** Loads at the rim at which the spoke they act at goes slack, N. */
 export interface SlackLoad {
@@ -14,7 +13,7 @@ export interface SlackLoad {
  * Loads that take all tension from the spoke they act at (source `ford-wheel`): its tension over the share of the load
  * it loses. Linear up to there.
  */
-export function slackLoad(spoke: SpokeSprings, give: RimGive): SlackLoad {
+export function slackLoad(spoke: SpokeSprings, give: WheelGive): SlackLoad {
   const sideways = spoke.side * sidewaysShare(spoke, give);
   return {
     radial: spoke.tension / loadedSpokeShare(spoke, give),
@@ -25,7 +24,7 @@ export function slackLoad(spoke: SpokeSprings, give: RimGive): SlackLoad {
 /** Tension left in the spoke above the ground, N, under a radial load and a side force to the right; negative: slack. */
 export function tensionLeft(
   spoke: SpokeSprings,
-  give: RimGive,
+  give: WheelGive,
   load: { readonly radial: number; readonly right: number },
 ): number {
   const lost = load.radial * loadedSpokeShare(spoke, give) + load.right * sidewaysShare(spoke, give);

@@ -118,13 +118,17 @@ test('tension softens a wheel sideways, and at the buckling tension nothing is l
   };
   expect(at(500)).toBeLessThan(at(0));
   expect(at(1000)).toBeLessThan(at(500));
-  // Recomputed thesis figures of the same wheel, N/mm at 0, 500, 1000 N.
+  // The published series, which knows no ripple of the rim, on the same wheel: N/mm at 0, 500, 1000 N.
+  const series = (T: number) => {
+    const { rim, spokes } = ring({ ...wheel, T });
+    return 1 / (rimGive(rim, spokeBed(spokes, rim.radius))?.lateral ?? 0);
+  };
   for (const [T, expected] of [
     [0, 84],
     [500, 72],
     [1000, 52],
   ] as const)
-    expect(Math.abs(at(T) - expected)).toBeLessThan(1);
+    expect(Math.abs(series(T) - expected)).toBeLessThan(1);
   const { rim, spokes } = ring(wheel);
   const critical = bucklingTension(rim, spokes)?.tension ?? 0;
   expect(at(critical * 1.01)).toBe(0);

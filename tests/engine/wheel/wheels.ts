@@ -107,3 +107,45 @@ export function frame(wheel: ExampleWheel, beams = 2): FrameWheel {
     beams,
   });
 }
+
+/** 24 holes, every third left and radial, the pairs between them right and crossed twice, wide phase: ψ = 48.75°. */
+export function twoToOne(tension: { readonly left: number; readonly right: number }): {
+  rim: RimStiffness;
+  spokes: readonly SpokeSprings[];
+  frame: FrameWheel;
+} {
+  const wire = 200_000 * roundArea(1.8);
+  const psi = (48.75 * Math.PI) / 180;
+  const rim = { radius: 297, radial: 150e6, lateral: 250e6, torsional: 80e6, axial: EA };
+  const springs = (side: -1 | 1, count: number, hubRadius: number, hubOffset: number, angle: number) => {
+    const line = { hubRadius, rimRadius: rim.radius, hubOffset, rimOffset: 0, angle };
+    return {
+      count,
+      side,
+      direction: spokeDirection(line),
+      span: spokeSpan(line),
+      axial: wire,
+      tension: side < 0 ? tension.left : tension.right,
+    };
+  };
+  const built = Array.from({ length: 24 }, (_, hole) => {
+    const at = (2 * Math.PI * hole) / 24;
+    if (hole % 3 === 2)
+      return { hole, hub: { angle: at, radius: 20, z: -38 }, EA: wire, tension: tension.left };
+    const lean = hole % 3 === 0 ? -psi : psi;
+    return { hole, hub: { angle: at + lean, radius: 25, z: 17 }, EA: wire, tension: tension.right };
+  });
+  return {
+    rim,
+    spokes: [springs(-1, 8, 20, 38, 0), springs(1, 16, 25, 17, psi)],
+    frame: {
+      radius: rim.radius,
+      EI1: rim.radial,
+      EI2: rim.lateral,
+      GJ: rim.torsional,
+      EA,
+      spokes: built,
+      beams: 3,
+    },
+  };
+}
