@@ -14,8 +14,9 @@ export interface BucklingTension {
 /**
  * Smallest tension over all waves n from 2 on (source `ford-wheel`):
  * t = [λ + μ·n²·(n² − 1)²/(1 + μ·n²)]/(n² − R·k/pull), t = pull·R³/EI, λ = k·R⁴/EI, μ = GJ/EI. The pull of both sides
- * grows in step; of a dished wheel k is less, since its waves give way radially too. A model with every spoke gives the same within 2 %, of a 2:1 wheel up to 8 % less; wheels go visibly out of true at about half of it.
- * Null where nothing folds it.
+ * grows in step; of a dished wheel k is less, since its waves give way radially too. A model with every spoke gives the
+ * same within 2 %, of a 2:1 wheel up to 8 % less; wheels go visibly out of true at about half of it. Null where nothing
+ * folds it.
  */
 export function bucklingTension(rim: RimStiffness, spokes: readonly SpokeSprings[]): BucklingTension | null {
   const { radius: R, lateral: EI, torsional: GJ } = rim;

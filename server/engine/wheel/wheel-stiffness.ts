@@ -18,9 +18,9 @@ export interface WheelGive extends RimGive {
 
 /**
  * Stiffness by the theory of a ring on a bed of springs (source `ford-wheel`). It holds while no spoke is slack, for a
- * stiff hub, pinned spoke ends and spokes that meet the rim in its middle. A model with every spoke
- * gives the same within 2 %, of a 2:1 wheel up to 8 % less; wheels as built measure about a third less sideways. For comparison of wheels, not
- * for prediction. Null for a wheel that has buckled.
+ * stiff hub, pinned spoke ends and spokes that meet the rim in its middle. A model with every spoke gives the same
+ * within 2 % sideways and 4 % radially, of a 2:1 wheel up to 8 % less; wheels as built measure about a third less
+ * sideways. For comparison of wheels, not for prediction. Null for a wheel that has buckled.
  */
 export function wheelStiffness(rim: RimStiffness, spokes: readonly SpokeSprings[]): WheelStiffness | null {
   const bed = rippledBed(rim, spokes);
