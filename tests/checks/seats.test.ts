@@ -43,3 +43,15 @@ test('diameters without a tolerance that plainly do not go together are two size
   // A drawn clearance is none.
   expect(codesIn(pageHub(['diameter: 17 h6', 'diameter: 16.95']))).toEqual([]);
 });
+
+test('a calliper reading that leaves the fit open leaves clearance and heat open too', () => {
+  const wall = 'outside: 40\n  material: aluminium 6061-T6\n  between-shoulders';
+  const seat = (bore: string) =>
+    `temperature: 10..60 °C\n${pageHub(['between-shoulders', wall], ['left: { bore: 26 N7', `left: { bore: ${bore}`])}`;
+  // Ring 25.991 to 26: 0.026 of interference takes the whole clearance, read to ±0.02 it may take a quarter.
+  expect(codesIn(seat('measured 25.97 ±0.003'))).toContain('clearance-used-up');
+  expect(codesIn(seat('measured 25.97'))).toEqual(['reading-too-coarse']);
+  // 0.006 of interference is gone by 60 °C, if it is there.
+  expect(codesIn(seat('measured 25.99 ±0.003'))).toContain('seat-lets-go');
+  expect(codesIn(seat('measured 25.99'))).toEqual(['reading-too-coarse']);
+});

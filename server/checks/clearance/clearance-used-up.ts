@@ -3,6 +3,7 @@ import { micrometres } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
 import { pageHub } from '../page-hub.ts';
+import { restsOnCoarseReading } from '../seat/coarse-readings.ts';
 import { clearanceData, placeOfClearance, relatedClearance } from './clearance-talk.ts';
 import { isTightElsewhere } from './fit-counts.ts';
 import { clearanceFixes } from './looser.ts';
@@ -36,6 +37,8 @@ function* usedUp(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> 
   for (const bearing of variant.mechanics('built').bearings) {
     const { mounted, free, address } = bearing;
     if (!mounted || !free || 0 < mounted.mean || isTightElsewhere(analysis, bearing)) continue;
+    // A reading that cannot tell one fit from the next says no more of the clearance.
+    if (restsOnCoarseReading(analysis, variant, bearing)) continue;
     const path = placeOfClearance(variant, bearing);
     const place = JSON.stringify(path);
     if (seen.has(place)) continue;

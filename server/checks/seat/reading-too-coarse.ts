@@ -1,15 +1,9 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
-import { type Settled, settle } from '../../assembly/settle.ts';
 import { micrometres, plain } from '../../engine/base/figures.ts';
-import type { Dimension } from '../../spec/model.ts';
-import type { Placed } from '../../spec/place.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
-import { interference } from '../fit-of.ts';
-import { journalOf, pushesOn } from '../journal-of.ts';
 import { pageHub } from '../page-hub.ts';
-import { seatsOf } from '../seat-of.ts';
-import { canJudge, isDecided } from './fitted.ts';
+import { coarseReadings } from './coarse-readings.ts';
 
 /** A measured diameter is too uncertain to say whether a ring fits. */
 export const readingTooCoarse: Check = {
@@ -27,46 +21,11 @@ export const readingTooCoarse: Check = {
 };
 
 function* tooCoarse(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
-  for (const { name, placed, decided } of [...bores(analysis, variant), ...journals(analysis, variant)]) {
-    const settled = settle(placed, variant.assembly.rules);
-    if (canJudge(settled) || !settled.built || decided(settled)) continue;
+  for (const { name, placed, reading } of coarseReadings(analysis, variant)) {
     yield {
       path: placed.path,
-      message: `${name} was read as ${plain(settled.built.nominal)} ±${micrometres(settled.built.upper)}: a fit is decided by a few micrometres, so it stays unchecked — measure it to ±5 µm and write the uncertainty`,
-      data: { reading: settled.built.nominal, uncertaintyUm: settled.built.upper * 1000 },
+      message: `${name} was read as ${plain(reading.nominal)} ±${micrometres(reading.upper)}: a fit is decided by a few micrometres, so it stays unchecked — measure it to ±5 µm and write the uncertainty`,
+      data: { reading: reading.nominal, uncertaintyUm: reading.upper * 1000 },
     };
   }
-}
-
-interface Diameter {
-  readonly name: string;
-  readonly placed: Placed<Dimension>;
-  /** Whether even the coarse reading leaves no doubt: then it is judged, and not too coarse. */
-  readonly decided: (settled: Settled) => boolean;
-}
-
-function bores(analysis: Analysis, variant: VariantAnalysis): readonly Diameter[] {
-  return seatsOf(variant).flatMap((seat): readonly Diameter[] => {
-    const placed = seat.seat.values.bore;
-    if (!placed || seat.bearings.length === 0) return [];
-    const ring = seat.contact?.bearing?.outside;
-    const least = analysis.limits.value('seat-interference');
-    const most = analysis.limits.value('seat-interference-per-diameter') * (ring?.drawn.nominal ?? 0);
-    const decided = (settled: Settled): boolean =>
-      ring !== undefined && ring !== null && isDecided(settled, interference(settled, ring), least, most);
-    return [{ name: `bore of ${seat.address}`, placed, decided }];
-  });
-}
-
-function journals(analysis: Analysis, variant: VariantAnalysis): readonly Diameter[] {
-  const most = analysis.limits.value('journal-clearance');
-  const seen = new Set<unknown>();
-  return variant.assembly.bearings.flatMap((bearing): readonly Diameter[] => {
-    const journal = journalOf(variant, bearing);
-    if (!journal || seen.has(journal.placed)) return [];
-    seen.add(journal.placed);
-    const decided = (settled: Settled): boolean =>
-      bearing.bore !== null && isDecided(settled, interference(bearing.bore, settled), -most, pushesOn);
-    return [{ ...journal, decided }];
-  });
 }

@@ -13,6 +13,7 @@ import { interference, interferenceInClass } from '../fit-of.ts';
 import { pageHub } from '../page-hub.ts';
 import { findSeat } from '../seat-of.ts';
 import { celsius, serviceRange } from '../service-range.ts';
+import { restsOnCoarseReading } from './coarse-readings.ts';
 
 const shell: readonly [string, string] = [
   '  between-shoulders',
@@ -46,7 +47,8 @@ function* letsGo(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> 
   const cool = variant.mechanics('built').bearings;
   const { bearings } = variant.mechanics('built', { temperature: range.hi, clampForce: null });
   const seen = new Set<unknown>();
-  for (const [index, { stack, outerFit, address }] of bearings.entries()) {
+  for (const [index, bearing] of bearings.entries()) {
+    const { stack, outerFit, address } = bearing;
     const seat = findSeat(variant, stack.part.values.seat?.value ?? '');
     const bore = seat?.seat.values.bore;
     const before = cool[index]?.outerFit;
@@ -55,6 +57,8 @@ function* letsGo(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> 
     const [made, now] = [before.taker.interference.mean, outerFit.taker.interference.mean];
     // Loose on the bench is a finding of its own.
     if (made < analysis.limits.value('seat-interference') || 0 <= now) continue;
+    // A reading that cannot tell one fit from the next says no more of where it ends.
+    if (restsOnCoarseReading(analysis, variant, bearing)) continue;
     seen.add(bore);
     const free = bench + ((range.hi - bench) * made) / (made - now);
     yield {
