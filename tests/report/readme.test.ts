@@ -45,6 +45,23 @@ test('the README names every command and every key of a hub, a seat, what stands
   expect(missing).toEqual([]);
 });
 
+test('the README names every key that stack and mount write for the samples', () => {
+  const shapes = readme.slice(readme.indexOf('### JSON'), readme.indexOf('## The spec language'));
+  const named = new Set(shapes.match(/[A-Za-z]+/g));
+  for (const command of ['stack', 'mount']) {
+    for (const name of ['avocet-cone', 'plover-rear', 'turnstone-worn', 'whimbrel-short']) {
+      const { out } = hubwright([command, `client/samples/${name}.hub.yaml`, '--json']);
+      expect(keysOf(JSON.parse(out)).filter((key) => !named.has(key))).toEqual([]);
+    }
+  }
+});
+
+function keysOf(value: unknown): readonly string[] {
+  if (Array.isArray(value)) return value.flatMap(keysOf);
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => [key, ...keysOf(inner)]);
+}
+
 test('the two commands stand before everything but the job', () => {
   const start = readme.indexOf('npm start');
   const intro = readme.slice(0, start);
