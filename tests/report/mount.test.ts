@@ -127,3 +127,19 @@ test('estimated balls and grooves are shown with what they may come to, known on
   expect(text).toMatch(/as balls and grooves are estimated +play \d+ to \d+ µm/);
   expect(mountText('x.hub.yaml', 'S', mounted(sanderling({ clamp: '1 kN' })))).not.toContain('estimated');
 });
+
+test('what a fit comes to is told for the loosest, the mean and the tightest build', () => {
+  const outer = mounted(sanderling()).bearings[0]?.outer;
+  // Hoop stress at the bore of a thick tube under pressure, p·(b² + a²)/(b² − a²): Lamé (Timoshenko and Goodier).
+  const hoop = (pressure: number) => (pressure * (34 ** 2 + 26 ** 2)) / (34 ** 2 - 26 ** 2);
+  const tight = pressByHand(ring, wall, 0.028 * (26 / 29)).pressure;
+  expect(outer?.wallHoopRange.most).toBeCloseTo(hoop(tight), 5);
+  expect(outer?.wallHoopRange.mean).toBeCloseTo(outer?.wallHoop ?? Number.NaN, 9);
+  expect(outer?.wallHoopRange.least).toBe(0);
+  // The loosest N7 has no interference to lose: 7 − 9 µm. In P7, −14/−35 µm (ISO 286-2), it has 5 µm.
+  expect(outer?.freeAtRange).toBeNull();
+  const firm = mounted(sanderling({ bore: '26 P7' })).bearings[0]?.outer?.freeAtRange;
+  const at = (interference: number) => 20 + interference / (26 * (23.6e-6 - 12.5e-6));
+  expect(firm?.[0]).toBeCloseTo(at(0.005), 4);
+  expect(firm?.[1]).toBeCloseTo(at(0.035), 4);
+});

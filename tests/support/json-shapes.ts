@@ -291,10 +291,12 @@ const fitMount = z.strictObject({
   pressure: spread,
   clearanceLossUm: spread,
   wallHoop: z.number(),
+  wallHoopRange: spread,
   ringHoop: z.number(),
   wallYield: known,
   pressForce: z.strictObject({ min: z.number(), typical: z.number(), max: z.number() }),
   freeAt: known,
+  freeAtRange: pair.nullable(),
   warming: z
     .strictObject({
       part: z.enum(['housing', 'inner ring']),
@@ -320,6 +322,7 @@ const mounting = {
       compoundHolds: z.strictObject({ min: z.number(), typical: z.number(), max: z.number() }).optional(),
       freeClearanceUm: pair.nullable(),
       thermalLossUm: z.number(),
+      shareWithoutClearance: share.nullable(),
       mountedClearanceUm: spread.nullable(),
       axialClearanceUm: known,
       axialRangeUm: pair.optional(),
@@ -359,7 +362,12 @@ const mounting = {
     z.strictObject({
       temperature: z.number(),
       bearings: z.array(
-        z.strictObject({ address: z.string(), interferenceUm: known, mountedClearanceUm: known }),
+        z.strictObject({
+          address: z.string(),
+          interferenceUm: known,
+          mountedClearanceUm: known,
+          shareWithoutClearance: share.nullable(),
+        }),
       ),
       pairs: z.array(z.strictObject({ bearings: between, playClamped: known, ballLoad: known })),
     }),

@@ -89,13 +89,17 @@ function varyingLength(item: LoopTerm, how: 'drawn' | 'built', bearings: Batch):
 }
 
 function varyingSide(mounted: MountedBearing, side: VaryingSide['side'], bearings: Batch): VaryingSide {
+  return { side, ...varyingBearing(mounted, bearings) };
+}
+
+/** How the clearance of a bearing and its fits stray. */
+export function varyingBearing(mounted: MountedBearing, bearings: Batch): Omit<VaryingSide, 'side'> {
   const free = mounted.free ?? { lo: 0, hi: 0 };
   const { mean, sigma } = spreadOf(free.lo, free.hi);
   const code = mounted.stack.bearing?.code;
   const batch = (of: string): string | undefined =>
     bearings === 'alike' && code !== undefined ? `${of} of ${code}` : undefined;
   return {
-    side,
     clearance: { id: clearanceOf(mounted.address), mean, sigma, batch: batch('clearance') },
     outer: varyingFit(mounted.outerFit, `outside of ${mounted.address}`, batch('outside')),
     inner: varyingFit(mounted.innerFit, `bore of ${mounted.address}`, batch('bore')),

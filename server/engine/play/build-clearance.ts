@@ -55,7 +55,7 @@ export interface BuildPlan {
  * Each dimension takes the next free column and is added to `drawn`.
  */
 export function buildClearance(
-  varying: VaryingSide,
+  varying: Omit<VaryingSide, 'side'>,
   drawn: DrawnPart[],
   plan: BuildPlan,
 ): { readonly clearance: Float64Array; readonly loose: number } {

@@ -1,6 +1,6 @@
 import type { MountedBearing, RingFit } from '../../analysis/mechanics/mounted-bearing.ts';
 import type { RangedValue } from '../../engine/seats/mounting-force.ts';
-import { pressureFactor } from '../../engine/seats/press-fit.ts';
+import { pressFit, pressureFactor } from '../../engine/seats/press-fit.ts';
 import { dropInDifference, freeTemperature, HANDLING_ALLOWANCE } from '../../engine/seats/thermal.ts';
 import { pressForce } from '../../service/press-force.ts';
 
@@ -35,12 +35,16 @@ export interface FitMount {
   /** At the mean interference, MPa; a solid axle has no bore to tell of. */
   readonly wallHoop: number;
   readonly ringHoop: number;
+  /** Of the seat's wall or of the axle in the loosest, the mean and the tightest build, MPa. */
+  readonly wallHoopRange: Range;
   /** MPa; null where the material has none in the table. */
   readonly wallYield: number | null;
   /** To press the ring in at 20 °C, N: slippery and loosest, usual and mean, dry and tightest. */
   readonly pressForce: RangedValue;
   /** At which the mean interference is used up, °C; null where there is none, or where it never is. */
   readonly freeAt: number | null;
+  /** The same of the loosest and the tightest build, °C; null where the loosest has no interference. */
+  readonly freeAtRange: readonly [number, number] | null;
   /** Null where the tightest build goes on by hand. */
   readonly warming: Warming | null;
 }
@@ -55,6 +59,9 @@ export function fitMount(fit: RingFit, bearing: MountedBearing, warmest: number)
     most: of(values.most),
   });
   const pressureOf = (interference: number): number => Math.max(0, interference) * perMillimetre;
+  const freeAt = (interference: number): number | null =>
+    interference > 0 ? freeTemperature(interference, seat.diameter, expansion) : null;
+  const [least, most] = [freeAt(made.least), freeAt(made.most)];
   return {
     ring: seat.ring,
     made: eachOf(made, (value) => value),
@@ -63,9 +70,11 @@ export function fitMount(fit: RingFit, bearing: MountedBearing, warmest: number)
     clearanceLoss: eachOf(fit.interference, (value) => Math.max(0, value) * taker.lossFactor),
     wallHoop: fit.fit.wallHoop,
     ringHoop: fit.fit.ringHoop,
+    wallHoopRange: eachOf(fit.interference, (value) => pressFit(seat, value).wallHoop),
     wallYield,
     pressForce: pressForce(fit, bearing.width),
-    freeAt: made.mean > 0 ? freeTemperature(made.mean, seat.diameter, expansion) : null,
+    freeAt: freeAt(made.mean),
+    freeAtRange: least === null || most === null ? null : [least, most],
     warming: warmingOf(made.most, seat.diameter, seat.ring, expansion.outside, warmest),
   };
 }

@@ -9,6 +9,7 @@ import type { LineMechanics } from '../../analysis/mechanics/line-mechanics.ts';
 import type { MountedBearing } from '../../analysis/mechanics/mounted-bearing.ts';
 import { isCounted, isWorked } from '../../analysis/mechanics/pair-mechanics.ts';
 import { type Ends, type PairRange, pairRange } from '../../analysis/mechanics/pair-range.ts';
+import { usedUpShare } from '../../analysis/mechanics/used-up-share.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
 import { type FitMount, fitMount, type Range } from './fit-mount.ts';
 import { mountCautions } from './mount-cautions.ts';
@@ -27,6 +28,8 @@ export interface BearingMount {
   /** Clearance that rings and balls lose by temperature alone; negative where they gain. */
   readonly thermalLoss: number;
   readonly mounted: Range | null;
+  /** Share of many builds without any clearance, 0 to 1; null where it is not known. */
+  readonly usedUp: number | null;
   /** From the mean mounted clearance. */
   readonly axial: number | null;
   /** Axial clearance where balls or grooves are estimated, with all that the estimate allows; null where they are known. */
@@ -43,6 +46,7 @@ export interface ServiceMount {
     readonly address: string;
     readonly interference: number | null;
     readonly mounted: number | null;
+    readonly usedUp: number | null;
   }[];
   readonly pairs: readonly PairMount[];
 }
@@ -144,6 +148,7 @@ function bearingMount(bearing: MountedBearing, warmest: number): BearingMount {
     free,
     thermalLoss: bearing.thermalLoss,
     mounted,
+    usedUp: usedUpShare(bearing),
     axial,
     axialRange: geometryRange(bearing)?.axial ?? null,
     contactAngle,
@@ -158,10 +163,11 @@ function serviceMount(
   const { clamp, bearings, pairs } = variant.mechanics(how, conditions);
   return {
     temperature: conditions.temperature,
-    bearings: bearings.map(({ address, outerFit, mounted }) => ({
-      address,
-      interference: outerFit?.interference.mean ?? null,
-      mounted: mounted?.mean ?? null,
+    bearings: bearings.map((bearing) => ({
+      address: bearing.address,
+      interference: bearing.outerFit?.interference.mean ?? null,
+      mounted: bearing.mounted?.mean ?? null,
+      usedUp: usedUpShare(bearing),
     })),
     pairs: pairs.flatMap((pair) => (isWorked(pair) ? pairMount(pair, clamp) : [])),
   };

@@ -23,10 +23,11 @@ export function mountJson(answer: MountAnswer) {
     })),
     service: service.map(({ temperature: at, bearings: then, pairs: felt }) => ({
       temperature: at,
-      bearings: then.map(({ address, interference, mounted }) => ({
+      bearings: then.map(({ address, interference, mounted, usedUp }) => ({
         address,
         interferenceUm: um(interference),
         mountedClearanceUm: um(mounted),
+        shareWithoutClearance: usedUp,
       })),
       pairs: felt.map(({ bearings: of, playClamped, ballLoad }) => ({ bearings: of, playClamped, ballLoad })),
     })),
@@ -56,6 +57,7 @@ function bearingJson(bearing: BearingMount) {
     thermalLossUm: um(bearing.thermalLoss),
     mountedClearanceUm: contactAngle ? null : mounted && rangeJson(mounted, 1000),
     ...(contactAngle ? { contactAngle: anglesJson(contactAngle) } : {}),
+    shareWithoutClearance: bearing.usedUp,
     axialClearanceUm: um(axial),
     ...(axialRange ? { axialRangeUm: [axialRange.lo * 1000, axialRange.hi * 1000] } : {}),
   };
@@ -69,10 +71,12 @@ function fitJson(fit: FitMount) {
     pressure: rangeJson(fit.pressure),
     clearanceLossUm: rangeJson(fit.clearanceLoss, 1000),
     wallHoop: fit.wallHoop,
+    wallHoopRange: rangeJson(fit.wallHoopRange),
     ringHoop: fit.ringHoop,
     wallYield: fit.wallYield,
     pressForce: { min: pressForce.least, typical: pressForce.typical, max: pressForce.most },
     freeAt: fit.freeAt,
+    freeAtRange: fit.freeAtRange,
     warming: warming && {
       part: warming.part,
       difference: warming.difference,

@@ -80,6 +80,7 @@ function bearingLines(bearing: BearingMount): readonly string[] {
       : []),
     ...thermalRows(bearing),
     ...(contactAngle ? [] : [clearanceLine(mounted)]),
+    ...(bearing.usedUp ? [['    without any', '', `${share(bearing.usedUp)} of builds`, '']] : []),
     ...(axial === null ? [] : [['  axial clearance', '', micrometres(axial), '']]),
     ...(axialRange && micrometres(axialRange.lo) !== micrometres(axialRange.hi)
       ? [['    as its grooves are estimated', micrometres(axialRange.lo), '', micrometres(axialRange.hi)]]
@@ -122,9 +123,19 @@ function fitLines(fit: FitMount, where: string): readonly (readonly string[])[] 
     ...rows,
     ['    pressure', ...each(fit.pressure, stress)],
     ['    clearance it takes', ...um(fit.clearanceLoss)],
-    ['    stress round the seat', '', stress(fit.wallHoop), ''],
+    ['    stress round the seat', ...each(fit.wallHoopRange, stress)],
+    ['    stress in the ring', '', stress(fit.ringHoop), ''],
     ['    force to press it in', force(least), force(typical), force(most)],
-    ...(fit.freeAt === null ? [] : [['    lets go at', '', degrees(fit.freeAt), '']]),
+    ...(fit.freeAt === null
+      ? []
+      : [
+          [
+            '    lets go at',
+            degreesOr(fit.freeAtRange?.[0]),
+            degrees(fit.freeAt),
+            degreesOr(fit.freeAtRange?.[1]),
+          ],
+        ]),
     ...(fit.warming ? [['    warmer, to drop on', '', '', sayWarming(fit.warming)]] : []),
   ];
 }
@@ -223,6 +234,14 @@ function serviceLines({ service }: MountAnswer): readonly string[] {
   const head = ['in service, on average', ...service.map(({ temperature }) => degrees(temperature))];
   const rows = (first?.bearings ?? []).flatMap(({ address }, index) => [
     [`  clearance of ${address}`, ...service.map(({ bearings }) => said(bearings[index]?.mounted ?? null))],
+    ...(service.some(({ bearings }) => bearings[index]?.usedUp)
+      ? [
+          [
+            `  builds of ${address} without clearance`,
+            ...service.map(({ bearings }) => share(bearings[index]?.usedUp ?? 0)),
+          ],
+        ]
+      : []),
     [
       `  interference of ${address} in its seat`,
       ...service.map(({ bearings }) => said(bearings[index]?.interference ?? null)),
@@ -243,6 +262,9 @@ function servicePlay(pair: PairMount | undefined): string {
 }
 
 const said = (value: number | null): string => (value === null ? 'not known' : micrometres(value));
+
+/** Nothing where the loosest build has no interference to lose. */
+const degreesOr = (value: number | undefined): string => (value === undefined ? '' : degrees(value));
 
 const degrees = (value: number): string => `${length(value, 0)} °C`;
 
