@@ -57,6 +57,10 @@ export function rimOfWheel(
     assumes(notes, `bottom of the slot taken as ${nippleFacts.slotDepth} mm below the top of a nipple`);
   if (to !== 'nipple-seat' && washer > 0) assumes(notes, 'the rim taken as measured with its washers');
   const seatRadius = to === 'nipple-seat' ? radius : radius + slot - head - washer;
+  if (Math.min(seatRadius, radius + slot) <= 0) {
+    lacks(notes, 'spoke lengths and tensions', 'a rim.erd larger than its nipples', rim.erd?.path ?? path);
+    return null;
+  }
   const axial = axialOf(wheel, workshop, notes);
   const offset = sizeOf(rim.offset, rules)?.value ?? 0;
   const apart = sizeOf(rim['hole-offset'], rules)?.value ?? 0;
