@@ -34,7 +34,7 @@ type Saying = readonly [
 const sayings: readonly Saying[] = [
   [
     'mount',
-    50,
+    150,
     ({ analysis: { variants, workshop, limits } }, seed) =>
       variants.flatMap((variant) => {
         const by = dice(seed);
@@ -47,7 +47,7 @@ const sayings: readonly Saying[] = [
   ],
   [
     'life',
-    6,
+    12,
     ({ analysis: { variants, workshop } }) =>
       variants.flatMap((variant) => {
         const life = lifeOf(variant, workshop, { how: 'built', rider: null });
@@ -56,13 +56,13 @@ const sayings: readonly Saying[] = [
   ],
   [
     'plan',
-    6,
+    12,
     ({ analysis }) =>
       planAnswers(analysis, path).flatMap(({ hub, plan }) => [planText(path, hub, plan), planJson(plan)]),
   ],
   [
     'sheet',
-    10,
+    24,
     (snapshot) => {
       const [variant] = snapshot.analysis.variants;
       if (!variant) return [];
@@ -72,7 +72,7 @@ const sayings: readonly Saying[] = [
   ],
   [
     'order',
-    6,
+    12,
     (snapshot, seed) => {
       const list = orderList([{ path, snapshot }], { variant: null, sets: 1 + (seed % 9) });
       return [orderText(list), orderMarkdown(list), orderCsv(list), list];
@@ -80,7 +80,7 @@ const sayings: readonly Saying[] = [
   ],
   [
     'interchange',
-    50,
+    150,
     ({ analysis }, seed) => {
       const bearings = analysis.variants.flatMap(({ assembly }) =>
         assembly.bearings.flatMap(({ bearing }) => bearing ?? []),
@@ -93,7 +93,7 @@ const sayings: readonly Saying[] = [
   ],
   [
     'solve',
-    150,
+    600,
     ({ analysis: { variants, limits } }) =>
       variants.slice(0, 1).flatMap((variant) => {
         const answers = spacerAnswers(variant, 'drawn', { limits, share: 0.9973 });
