@@ -21,7 +21,7 @@ export function exchangeActions(
     ({ part }) => JSON.stringify(part.values.code?.path) === place,
   );
   if (!found?.bearing) return [];
-  const places = placesOf(analysis, found.bearing.normalised);
+  const places = placesOf(analysis, found.bearing);
   return alternatives(found.bearing).flatMap(({ code, exchange }): readonly CodeAction[] => {
     // Another kind of bearing wants more than its code: which way it is turned, and a spacer to match.
     if (exchange === 'other kind') return [];

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { CodeActionKind } from 'vscode-languageserver-types';
+import { withCode } from '../../server/analysis/exchange/exchanged.ts';
 import { codeActions } from '../../server/features/code-actions.ts';
+import { createWorkspace } from '../../server/workspace/workspace.ts';
 import { sanderling } from '../support/sanderling.ts';
 import { edited, specAtCursor, testFile } from '../support/spec-at-cursor.ts';
 
@@ -47,4 +49,31 @@ test('elsewhere nothing of the kind is offered, and no kind that wants more than
   expect(offered(hub).some(({ title }) => title.includes('of another kind'))).toBe(false);
   const width = sanderling({ clamp: '5 kN' }).replace('width: ', 'width: $0');
   expect(offered(width).filter(({ title }) => title.startsWith('Use'))).toEqual([]);
+});
+
+test('an action keeps class and cage as written, and leaves a bearing with another cage alone', () => {
+  const fine = hub
+    .replace('code: 6803$0-2RS', 'code: 6803$0-2RS TN9 P5')
+    .replace(/code: 6803-2RS,/, 'code: 6803-2RS P5,');
+  const shields = offered(fine).find(({ title }) => title.includes('with shields'));
+  expect(shields?.title).toMatch(/^Use 6803-2Z TN9 P5, with shields/);
+  expect(shields?.text).toContain('code: 6803-2RS P5,');
+});
+
+test('a house code gives way to the code that is used instead', () => {
+  const text = hub.replace('bearing: right, code: 6803-2RS', 'bearing: right, house-code: DB-17');
+  const workshop = 'bearings: { DB-17: { code: 6803-2RS } }\n';
+  const workspace = createWorkspace();
+  workspace.setRoots(['/w']);
+  workspace.setFile('/w/house.workshop.yaml', workshop);
+  workspace.setFile('/w/a.hub.yaml', text.replace('$0', ''));
+  const analysis = workspace.snapshot('/w/a.hub.yaml')?.analysis;
+  if (!analysis) throw new Error('no snapshot');
+  const changed = withCode(analysis, ['bearing.left', 'bearing.right'], '6803-2RS C3');
+  expect(changed?.spec.problems).toEqual([]);
+  expect(changed?.spec.text).toContain('bearing: right, code: 6803-2RS C3');
+  expect(changed?.variants[0]?.assembly.bearings.map(({ bearing }) => bearing?.clearance.group)).toEqual([
+    'C3',
+    'C3',
+  ]);
 });

@@ -130,10 +130,17 @@ test('interchange says what fits instead, and in a hub what that does', async ()
   await withFiles({ 'a.hub.yaml': sanderling({ clamp: '5 kN' }) }, (folder) => {
     const called = (...given: string[]) => hubwright(['interchange', ...given], folder);
     const { out } = called('6804-2RS', '--in', 'a.hub.yaml');
-    expect(out).toContain('the same under another name: 61804');
+    expect(out).toContain('the same under another name: 61804-2RS');
     expect(out).toMatch(/6804-2Z, with shields/);
     expect(called('6804-2RS').out).not.toContain('here bearing');
-    expect(called('6804-2RS', '--in', 'b.hub.yaml').exit).toBe(2);
+    expect(out).toContain('The hub holds no 6804-2RS');
+    expect(called('6803-2RS', '--in', 'a.hub.yaml').out).toContain('here bearing.left: mounted clearance');
+    const sized = sanderling({ clamp: '5 kN' }).replaceAll('code: 6803-2RS', 'size: 17x26x5');
+    writeFileSync(join(folder, 'b.hub.yaml'), sized);
+    const bySize = called('6803-2RS', '--in', 'b.hub.yaml').out;
+    expect(bySize).toContain('bearing.left and bearing.right are written by their size alone');
+    expect(bySize).toContain('here bearing.right');
+    expect(called('6804-2RS', '--in', 'c.hub.yaml').exit).toBe(2);
     expect(called('QX9').exit).toBe(1);
     const { alternatives } = hubwrightJson(['interchange', '6804-2RS'], folder).json as {
       alternatives: { code: string; exchange: string }[];

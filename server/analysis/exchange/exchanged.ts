@@ -1,4 +1,6 @@
-import { setValue } from '../../spec/edit.ts';
+import type { DecodedBearing } from '../../engine/bearings/decoded-bearing.ts';
+import { renameKey, setValue } from '../../spec/edit.ts';
+import type { TextChange } from '../../spec/problem.ts';
 import { readSpec } from '../../spec/read-spec.ts';
 import { type Analysis, analyze, type VariantAnalysis } from '../analyze.ts';
 import { lifeOf } from '../life/life-of.ts';
@@ -20,12 +22,13 @@ export interface Exchanged {
   readonly after: InHub;
 }
 
-/** Changes that write another code for a bearing; null where the file gives it by its size or a house code alone. */
-export function codeChange(analysis: Analysis, address: string, code: string) {
-  const part = analysis.spec.hub?.stack.find((one) => one.address === address);
-  const written = part?.values.code;
-  if (!written) return null;
-  return setValue(analysis.spec, written.path, code);
+/** Changes that write another code for a bearing, in place of its size or house code where it has no code. */
+export function codeChange({ spec }: Analysis, address: string, code: string): readonly TextChange[] | null {
+  const values = spec.hub?.stack.find((one) => one.address === address)?.values;
+  if (values?.code) return setValue(spec, values.code.path, code);
+  const instead = values?.['house-code'] ?? values?.size;
+  if (!instead) return null;
+  return [...renameKey(spec, instead.path, 'code'), ...setValue(spec, instead.path, code)];
 }
 
 /** The hub with another code in some of its bearings, worked out anew as the file would be; null where it cannot be written. */
@@ -63,12 +66,23 @@ export function exchanged(
   });
 }
 
-/** Addresses of the bearings of a hub that are written with a code of this one. */
-export function placesOf(analysis: Analysis, normalised: string): readonly string[] {
+/** Addresses of the bearings of a hub that are this one, by a code or by a code of the house. */
+export function placesOf(analysis: Analysis, like: DecodedBearing): readonly string[] {
   return (analysis.variants[0]?.assembly.bearings ?? [])
-    .filter(({ bearing, part }) => bearing?.normalised === normalised && part.values.code)
+    .filter(({ bearing }) => bearing?.normalised === like.normalised && bearing.cage === like.cage)
     .map(({ address }) => address);
 }
+
+/** Addresses of the bearings that a hub gives by a size alone, which this one has: it may be the one that is there. */
+export function placesOfSize(analysis: Analysis, like: DecodedBearing): readonly string[] {
+  return (analysis.variants[0]?.assembly.bearings ?? [])
+    .filter(
+      ({ bearing }) => bearing?.material === 'unknown' && sizeKeys.every((key) => bearing[key] === like[key]),
+    )
+    .map(({ address }) => address);
+}
+
+const sizeKeys = ['bore', 'outside', 'width'] as const;
 
 /** What one bearing comes to, as built. */
 export function inHub(variant: VariantAnalysis, { workshop }: Analysis, address: string): InHub {

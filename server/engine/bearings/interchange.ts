@@ -1,6 +1,7 @@
 import { decodeBearing } from './decode-bearing.ts';
 import type { DecodedBearing } from './decoded-bearing.ts';
 import { bearingsOfSize } from './known-bearings.ts';
+import { type Spelled, spell, spelledBearing } from './spell-bearing.ts';
 
 /** What a bearing is fitted as instead. */
 export type Exchange =
@@ -24,13 +25,19 @@ export interface Alternative {
   readonly price: readonly string[];
 }
 
-/** Other spellings of the same bearing, beside the one written. */
+/** Other codes of the same bearing, whole, beside the one written. */
 export function spellings(bearing: DecodedBearing): readonly string[] {
   const same = bearingsOfSize(bearing.bore, bearing.outside, bearing.width).filter(
     ({ basic }) => basic.kind === bearing.kind,
   );
-  const names = same.flatMap(({ basic }) => [basic.trade, basic.key]);
-  return [...new Set(names)].filter((name) => name !== bearing.basic);
+  const codes = same
+    .flatMap(({ basic }) => [basic.trade, basic.key])
+    .map((basic) => spell(spelledBearing({ ...bearing, basic })));
+  return [...new Set(codes)].filter((code) => {
+    const read = decodeBearing(code);
+    if (!('bearing' in read) || read.bearing.basic === bearing.basic) return false;
+    return isAlike(read.bearing, bearing) && differences(read.bearing, bearing).length === 0;
+  });
 }
 
 /**
@@ -43,12 +50,35 @@ export function alternatives(bearing: DecodedBearing): readonly Alternative[] {
     const read = decodeBearing(code);
     if (!('bearing' in read)) return [];
     const other = read.bearing;
-    const same = (['bore', 'outside', 'width'] as const).every((key) => other[key] === bearing[key]);
-    if (!same || other.normalised === bearing.normalised) return [];
-    if (exchange !== 'other kind' && other.contactAngle !== bearing.contactAngle) return [];
+    if (!isAlike(other, bearing)) return [];
+    const differing = differences(other, bearing);
+    // A cage goes with the balls of a full complement, and another kind comes with what its code says.
+    const wanted = exchange === 'full complement' ? differing.filter((key) => key !== 'cage') : differing;
+    if (exchange === 'other kind' ? !differing.includes('kind') : wanted.length !== 1) return [];
     return [{ exchange, code, bearing: other, price }];
   });
 }
+
+/** The same boundary dimensions, mm. */
+function isAlike(one: DecodedBearing, other: DecodedBearing): boolean {
+  return one.bore === other.bore && one.outside === other.outside && one.width === other.width;
+}
+
+/** What two bearings of one size differ in. */
+function differences(one: DecodedBearing, other: DecodedBearing): readonly string[] {
+  const [a, b] = [facts(one), facts(other)];
+  return (Object.keys(a) as (keyof typeof a)[]).filter((key) => a[key] !== b[key]);
+}
+
+const facts = (of: DecodedBearing) => ({
+  closure: `${of.closure} ${of.closedSides} ${of.rubs}`,
+  clearance: of.clearance.group,
+  full: of.fullComplement,
+  material: of.material,
+  kind: `${of.kind} ${of.contactAngle}`,
+  class: of.toleranceClass,
+  cage: of.cage,
+});
 
 interface Offer {
   readonly exchange: Exchange;
@@ -58,10 +88,10 @@ interface Offer {
 
 function offers(bearing: DecodedBearing): readonly Offer[] {
   const { closure, rubs, material, fullComplement, kind } = bearing;
-  const code = (change: Partial<Spelled>): string => spell({ ...spelled(bearing), ...change });
+  const code = (change: Partial<Spelled>): string => spell({ ...spelledBearing(bearing), ...change });
   const rubbing = closure === 'seal' && rubs !== false;
   const list: Offer[] = [];
-  if (!rubbing)
+  if (!rubbing || bearing.closedSides === 1)
     list.push({
       exchange: 'sealed',
       code: code({ closed: '-2RS' }),
@@ -81,7 +111,7 @@ function offers(bearing: DecodedBearing): readonly Offer[] {
     });
   list.push(...clearanceOffers(bearing, code));
   if (!fullComplement && kind === 'deep-groove')
-    list.push({ exchange: 'full complement', code: code({ full: ' V' }), price: fullPrice });
+    list.push({ exchange: 'full complement', code: code({ full: ' V', cage: '' }), price: fullPrice });
   if (material !== 'hybrid')
     list.push({
       exchange: 'hybrid',
@@ -111,10 +141,11 @@ function otherKinds(bearing: DecodedBearing): readonly Offer[] {
   );
   if (!found) return [];
   const angular = found.basic.kind === 'angular-contact';
+  const { closed } = spelledBearing(bearing);
   return [
     {
       exchange: 'other kind',
-      code: angular ? `${found.basic.trade}AC` : found.basic.trade,
+      code: `${found.basic.trade}${angular ? 'AC' : ''}${closed}`,
       price: angular
         ? [
             'carries along the axle one way only: always two, turned the right way round',
@@ -125,13 +156,13 @@ function otherKinds(bearing: DecodedBearing): readonly Offer[] {
   ];
 }
 
-const groups = ['C2', 'N', 'C3', 'C4'] as const;
+const groups: readonly string[] = ['C2', 'N', 'C3', 'C4', 'C5'];
 
 function clearanceOffers(
   bearing: DecodedBearing,
   code: (change: Partial<Spelled>) => string,
 ): readonly Offer[] {
-  const at = groups.findIndex((group) => group === bearing.clearance.group);
+  const at = groups.indexOf(bearing.clearance.group);
   if (at < 0 || bearing.kind !== 'deep-groove') return [];
   const [tighter, wider] = [groups[at - 1], groups[at + 1]];
   const group = (name: string): string => code({ clearance: name === 'N' ? '' : ` ${name}` });
@@ -165,34 +196,3 @@ const fullPrice: readonly string[] = [
   'more balls without a cage: a higher static rating, where the ball is as large',
   'the balls rub on each other: made for joints that swing, it drags and wears at the speed of a wheel; a filling slot bears no side load',
 ];
-
-interface Spelled {
-  readonly prefix: string;
-  readonly base: string;
-  readonly closed: string;
-  readonly full: string;
-  readonly clearance: string;
-  readonly material: string;
-}
-
-function spelled(bearing: DecodedBearing): Spelled {
-  const sides = bearing.closedSides === 2 ? '2' : '';
-  const letters = bearing.closure === 'shield' ? 'Z' : bearing.rubs === false ? 'RZ' : 'RS';
-  return {
-    prefix: bearing.material === 'stainless' ? 'S' : '',
-    base: `${bearing.basic}${letterOf(bearing)}`,
-    closed: bearing.closure === 'open' ? '' : `-${sides}${letters}`,
-    full: bearing.fullComplement ? ' V' : '',
-    clearance: bearing.clearance.group === 'N' ? '' : ` ${bearing.clearance.group}`,
-    material: bearing.material === 'hybrid' ? ' HC' : '',
-  };
-}
-
-/** The letter of a contact angle, as most makers write it. */
-function letterOf({ kind, contactAngle }: DecodedBearing): string {
-  if (kind !== 'angular-contact') return '';
-  return { 15: 'C', 25: 'AC', 30: 'A', 40: 'B' }[contactAngle ?? 0] ?? '';
-}
-
-const spell = ({ prefix, base, closed, full, clearance, material }: Spelled): string =>
-  `${prefix}${base}${closed}${full}${clearance}${material}`;

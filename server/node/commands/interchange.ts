@@ -44,6 +44,7 @@ export const interchange: Command = {
           spellings: found.spellings,
           alternatives: lines,
           near: found.near,
+          ...(found.places ? { places: found.places } : {}),
         })
       : `${interchangeText(found)}\n`;
     return { exit: 0, out, err: '' };

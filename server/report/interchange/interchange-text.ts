@@ -9,6 +9,7 @@ export function interchangeText(answer: InterchangeAnswer): string {
     [of.bore, of.outside, of.width].map(plain).join(' × ');
   return [
     `${bearing.code}: ${size(bearing)} mm`,
+    ...placeLines(answer),
     ...(spellings.length > 0 ? ['', `  the same under another name: ${spellings.join(', ')}`] : []),
     ...(alternatives.length > 0
       ? ['', '  Fits in its place']
@@ -23,4 +24,15 @@ export function interchangeText(answer: InterchangeAnswer): string {
     '',
     '  Both bearings of a pair are exchanged together. The makers of hub and bearing have the last word.',
   ].join('\n');
+}
+
+/** Which bearings of the hub the figures are about; silence would look like an answer. */
+function placeLines({ places, bearing }: InterchangeAnswer): readonly string[] {
+  if (!places) return [];
+  const { byCode, bySize } = places;
+  if (byCode.length + bySize.length === 0)
+    return ['', `  The hub holds no ${bearing.code}: nothing is worked out in it.`];
+  if (bySize.length === 0) return [];
+  const written = bySize.length === 1 ? 'is written by its size' : 'are written by their size';
+  return ['', `  ${bySize.join(' and ')} ${written} alone and taken to be this bearing.`];
 }

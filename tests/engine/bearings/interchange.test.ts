@@ -9,7 +9,21 @@ function bearing(code: string): DecodedBearing {
   return read.bearing;
 }
 
-const codes = ['6803-2RS', '6902-ZZ', '608', '6001-2RS C3', '71903C', 'S6804-2RS', '6803-2RS V', '6200'];
+const codes = [
+  '6803-2RS',
+  '6902-ZZ',
+  '608',
+  '6001-2RS C3',
+  '71903C',
+  'S6804-2RS',
+  '6803-2RS V',
+  '6200',
+  '6902-2RS P5',
+  '6902-2RS TN9 C3 P6',
+  '6902-RS',
+  '6902-2RS C5',
+  '63803W6-2RS',
+];
 
 test.each(codes)(
   'everything that fits instead of %s reads back to its size and differs in one thing',
@@ -22,24 +36,29 @@ test.each(codes)(
       expect([read.bore, read.outside, read.width]).toEqual([own.bore, own.outside, own.width]);
       expect(other.price.length).toBeGreaterThan(0);
       const facts = (of: DecodedBearing) => ({
-        closure: `${of.closure} ${of.rubs}`,
+        closure: `${of.closure} ${of.closedSides} ${of.rubs}`,
+        class: of.toleranceClass,
         clearance: of.clearance.group,
         full: of.fullComplement,
         material: of.material,
         kind: of.kind,
+        // A full complement has no cage to keep.
+        ...(other.exchange === 'full complement' ? {} : { cage: of.cage }),
       });
       const [a, b] = [facts(own), facts(read)];
       const differing = (Object.keys(a) as (keyof typeof a)[]).filter((key) => a[key] !== b[key]);
-      // Another kind has no clearance group of its own, and comes open.
-      if (other.exchange === 'other kind') expect(differing).toContain('kind');
-      else expect(differing).toHaveLength(1);
+      // Another kind has no clearance group of its own; what closes it stays.
+      if (other.exchange === 'other kind') {
+        expect(differing).toContain('kind');
+        expect(differing).not.toContain('closure');
+      } else expect(differing).toHaveLength(1);
     }
   },
 );
 
 test('one bearing has the short and the long name of its series (ISO 15, 18 and 19)', () => {
-  expect(spellings(bearing('6803-2RS'))).toContain('61803');
-  expect(spellings(bearing('61902'))).toContain('6902');
+  expect(spellings(bearing('6803-2RS'))).toEqual(['61803-2RS']);
+  expect(spellings(bearing('61902'))).toEqual(['6902']);
 });
 
 /*
@@ -58,4 +77,23 @@ test('near sizes differ in one dimension by little, and say which', () => {
     expect.objectContaining({ bore: 15, outside: 26, width: 7, differs: 'outside', by: -2 }),
   );
   for (const { by } of near) expect(Math.abs(by)).toBeLessThanOrEqual(2.1);
+});
+
+/* RS closes one side, 2RS both (makers' suffix tables, see the suffix tests). */
+test('a bearing closed on one side is offered closed on both', () => {
+  expect(alternatives(bearing('6902-RS')).map(({ code }) => code)).toContain('6902-2RS');
+});
+
+test('stainless rings stay stainless beside ceramic balls', () => {
+  for (const { code } of alternatives(bearing('S6902-2RS HC')).filter((one) => one.exchange !== 'other kind'))
+    expect(code).toMatch(/^S6902.* HC$/);
+});
+
+/* ISO 5753 knows the groups C2, N, C3, C4 and C5, each looser than the one before. */
+test('more clearance ends with C5 and less with C2', () => {
+  const exchanges = (code: string) => alternatives(bearing(code)).map(({ exchange }) => exchange);
+  expect(exchanges('6902 C5')).not.toContain('more clearance');
+  expect(exchanges('6902 C5')).toContain('less clearance');
+  expect(exchanges('6902 C2')).not.toContain('less clearance');
+  expect(exchanges('6902 C4')).toContain('more clearance');
 });
