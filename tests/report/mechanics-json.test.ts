@@ -156,3 +156,17 @@ function normalNumbers(seed: number): () => number {
   };
   return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
 }
+
+test('what estimated grooves may do under a clamp is null until a clamp is written', () => {
+  const estimated = (clamp?: string) =>
+    pairOf(
+      sanderling(clamp ? { clamp, spacer: '61.96 ±0.01' } : {}).replaceAll(
+        ', balls: 13 × 2.778, groove: 0.52',
+        '',
+      ),
+    );
+  const { range } = estimated();
+  expect(range?.playUnclamped[0]).toBeGreaterThan(0);
+  expect(range).toMatchObject({ playClamped: null, ballLoad: null, contactStress: null });
+  expect(estimated('5 kN').range?.ballLoad?.[0]).toBeGreaterThan(0);
+});

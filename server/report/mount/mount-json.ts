@@ -92,7 +92,7 @@ function pairJson(pair: BuiltPair) {
     ...rest,
     ...settingJson(setting),
     axialClearanceUm: um(axialClearance),
-    ...rangeOfPairJson(range),
+    ...rangeOfPairJson(range, rest.loadedBy !== null),
     ...buildsJson(builds),
     assumptions: assumed,
   };

@@ -33,22 +33,26 @@ export function pairMechanicsJson(
     contactStress: clamped ? Math.max(clamped.left.contactStress, clamped.right.contactStress) : null,
     ...buildsJson(builds),
     ...settingJson(worked?.setting ?? null),
-    ...rangeOfPairJson(worked && pairRange(worked)),
+    ...rangeOfPairJson(worked && pairRange(worked), clamped !== undefined),
     assumptions: worked?.assumed ?? [],
     ...(pair && !isWorked(pair) ? { missing: pair.missing } : {}),
   };
 }
 
-/** From least to most with any balls and grooves the estimate allows: mm, N, MPa; no key where they are known. */
-export function rangeOfPairJson(range: PairRange | null) {
+/**
+ * From least to most with any balls and grooves the estimate allows: mm, N, MPa; no key where they are known, null
+ * where it takes a clamp that nobody wrote.
+ */
+export function rangeOfPairJson(range: PairRange | null, isClamped: boolean) {
   if (!range) return {};
-  const ends = ({ lo, hi }: Ends) => [lo, hi];
+  const ends = ({ lo, hi }: Ends): readonly [number, number] => [lo, hi];
+  const whenClamped = (clamped: Ends) => (isClamped ? ends(clamped) : null);
   return {
     range: {
       playUnclamped: ends(range.playUnclamped),
-      playClamped: ends(range.playClamped),
-      ballLoad: ends(range.ballLoad),
-      contactStress: ends(range.contactStress),
+      playClamped: whenClamped(range.playClamped),
+      ballLoad: whenClamped(range.ballLoad),
+      contactStress: whenClamped(range.contactStress),
     },
   };
 }
