@@ -51,6 +51,10 @@ test('a calliper reading that leaves the fit open leaves clearance and heat open
   // Ring 25.991 to 26: 0.026 of interference takes the whole clearance, read to ±0.02 it may take a quarter.
   expect(codesIn(seat('measured 25.97 ±0.003'))).toContain('clearance-used-up');
   expect(codesIn(seat('measured 25.97'))).toEqual(['reading-too-coarse']);
+  // 0.0175 leaves a little of clearance on the bench, which the cold takes.
+  const winter = (bore: string) => `temperature: 8..20 °C\n${seat(bore).replace(/^.*\n/, '')}`;
+  expect(codesIn(winter('measured 25.978 ±0.003'))).toEqual(['clearance-cold']);
+  expect(codesIn(winter('measured 25.978'))).toEqual(['reading-too-coarse']);
   // 0.006 of interference is gone by 60 °C, if it is there.
   expect(codesIn(seat('measured 25.99 ±0.003'))).toContain('seat-lets-go');
   expect(codesIn(seat('measured 25.99'))).toEqual(['reading-too-coarse']);

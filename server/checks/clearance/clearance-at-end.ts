@@ -1,6 +1,7 @@
 import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { micrometres } from '../../engine/base/figures.ts';
 import type { Draft } from '../check.ts';
+import { restsOnCoarseReading } from '../seat/coarse-readings.ts';
 import { celsius, serviceRange } from '../service-range.ts';
 import { clearanceData, placeOfClearance, relatedClearance } from './clearance-talk.ts';
 import { isTightElsewhere } from './fit-counts.ts';
@@ -22,7 +23,7 @@ export function* clearanceAtEnd(
     const { mounted, address } = bearing;
     const before = bench[index];
     if (!mounted || !before?.mounted || 0 < mounted.mean || before.mounted.mean <= 0) continue;
-    if (isTightElsewhere(analysis, before)) continue;
+    if (isTightElsewhere(analysis, before) || restsOnCoarseReading(analysis, variant, before)) continue;
     const path = placeOfClearance(variant, bearing);
     const place = JSON.stringify(path);
     if (seen.has(place)) continue;
