@@ -142,3 +142,19 @@ test('a pair without load turns against its seals alone, a loaded one against mo
   expect(free?.seals).toBeGreaterThan(2 * (0.028 * 17 ** 2.25 + 2));
   expect(free?.seals).toBeLessThan(2 * (0.028 * 20 ** 2.25 + 2));
 });
+
+/* ISO 281 and ISO 76 rate rolling bearings as made; loose balls between a cone and a cup have no rating there. */
+test('a hub with cones says that its life is not reckoned', () => {
+  const cones = `hub: Avocet
+position: front
+width: 100
+axle: { diameter: 9 }
+shell: { cups: { left: { ball-circle: 17.4 }, right: { ball-circle: 17.4 } } }
+stack:
+  - { cone: left, length: 10, balls: 10 × 3/16 in }
+  - { cone: right, length: 10, balls: 10 × 3/16 in }
+`;
+  const life = lifeOf(asWritten(cones), null, options);
+  expect(life.kilometres).toBeNull();
+  expect(life.missing.join()).toContain('cups and cones');
+});

@@ -21,7 +21,7 @@ test('the finding that the README shows is the one its spec gives, word for word
   expect(snapshot?.findings.findings).toHaveLength(1);
 });
 
-test('the README names every command and every key of a hub, a seat, what stands beside the stack and a workshop', () => {
+test('the README names every command and every key of a hub, a seat, what stands beside the stack, a workshop and a wheel', () => {
   for (const name of [
     'check',
     'stack',
@@ -39,7 +39,28 @@ test('the README names every command and every key of a hub, a seat, what stands
     expect(hubwright([name, '--help']).exit).toBe(0);
   }
   const keys = (
-    ['hub', 'seat', 'workshop', 'axle', 'clamp', 'retaining-ring', 'cup', 'duty', 'beside:cover'] as const
+    [
+      ...([
+        'hub',
+        'seat',
+        'workshop',
+        'axle',
+        'clamp',
+        'retaining-ring',
+        'cup',
+        'duty',
+        'beside:cover',
+      ] as const),
+      ...([
+        'flange',
+        'wheel',
+        'wheel:rim',
+        'wheel:lacing-side',
+        'wheel:spoke-side',
+        'wheel:nipples',
+      ] as const),
+      ...(['wheel:tension', 'wheel:tyre', 'wheel:rider'] as const),
+    ] as const
   ).flatMap((section) => sectionKeys(section));
   const missing = keys.filter(({ key }) => !new RegExp(`\`${key}[\`:]`).test(readme)).map(({ key }) => key);
   expect(missing).toEqual([]);

@@ -129,3 +129,15 @@ test('what is on the shelf stands beside the bearing', () => {
   const [sheet] = sheetsOf(small, 'stock: { bearings: { 6803-2RS: 4 } }\n');
   expect(sheet?.parts.find(({ part }) => part === 'bearing.left')?.note).toBe('4 in stock');
 });
+
+/* Worn cones are found by play and drag in the hand, a cartridge bearing is filled by its maker: common practice. */
+test('the sheet of a hub with cones counts its balls, asks for the bench play and speaks of no sealed bearing', () => {
+  const [sheet] = sheetsOf(readFileSync(join(samples, 'avocet-cone.hub.yaml'), 'utf8'));
+  // 3/16 in is 4.7625 mm at 25.4 mm an inch.
+  expect(sheet?.parts.find(({ address }) => address === 'cone.left')?.what).toContain('10 balls ⌀4.7625');
+  expect(sheet?.readings).toContainEqual({
+    what: 'play the cones are set to on the bench',
+    wanted: '0.06 ±0.015 mm',
+  });
+  expect(JSON.stringify(sheet?.care)).not.toContain('sealed bearings');
+});

@@ -112,6 +112,8 @@ export function lifeOf(variant: VariantAnalysis, workshop: Workshop | null, opti
       duty.circumference,
     );
   });
+  if (assembly.line.some(({ part }) => part.kind === 'cone'))
+    missing.push('life of cups and cones: no standard rates them');
   const whole = missing.length === 0 && lives.length > 0;
   return {
     bearings: lives,

@@ -101,7 +101,7 @@ function elbowOffset(flange: WheelFlange, profile: SpokeProfile, notes: Notes): 
 function modulusOf(wheel: Wheel, side: Side, workshop: Workshop | null, notes: Notes): number {
   const written = wheel.spokes[side]?.values.material;
   if (!written) {
-    assumes(notes, `modulus of the spokes taken as ${spokeModulus} MPa: material is not written`);
+    assumes(notes, `modulus of the spokes taken as ${spokeModulus / 1000} GPa: material is not written`);
     return spokeModulus;
   }
   const material = materialOf(`the ${side} spokes`, written, 'stainless', workshop);

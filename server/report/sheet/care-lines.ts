@@ -52,7 +52,9 @@ function greaseLines({ assembly }: VariantAnalysis): readonly string[] {
           'ratchet or pawls of the freehub: as its maker says; stiff grease lets pawls slip, which is dangerous',
         ]
       : []),
-    'sealed bearings: filled by their maker; no solvent, no jet of water',
+    ...(assembly.bearings.length > 0
+      ? ['sealed bearings: filled by their maker; no solvent, no jet of water']
+      : ['no jet of water on the cups']),
   ];
 }
 

@@ -56,7 +56,12 @@ function rowOf(
   return {
     address,
     part: address,
-    what: values.material?.value ?? '',
+    what: [
+      values.balls ? `${values.balls.value.count} balls ⌀${plain(values.balls.value.diameter)}` : '',
+      values.material?.value ?? '',
+    ]
+      .filter((text) => text !== '')
+      .join(', '),
     size: item.settled ? `${times}${written(item.settled)}` : 'length not written: measure it',
     note: item.settled?.built ? `measured ${plain(item.settled.built.nominal)}` : '',
   };

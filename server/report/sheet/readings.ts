@@ -48,5 +48,20 @@ export function readingsOf(variant: VariantAnalysis, { limits }: Analysis): read
       wanted: width ? `${width.value.written} mm` : 'not written',
     },
     ...play,
+    ...coneReadings(variant),
+  ];
+}
+
+/** What cones are set to on the bench, where it is written; else that it is to be written down. */
+function coneReadings({ assembly }: VariantAnalysis): readonly Reading[] {
+  const cones = assembly.line.filter(({ part }) => part.kind === 'cone');
+  if (cones.length === 0) return [];
+  const set = cones.find(({ part }) => part.values.set)?.part.values.set?.value;
+  return [
+    {
+      what: 'play the cones are set to on the bench',
+      wanted: set ? `${set.written} mm` : 'not written',
+    },
+    { what: 'play clamped', wanted: 'none to feel, and no drag' },
   ];
 }

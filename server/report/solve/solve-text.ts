@@ -56,7 +56,9 @@ function answerLines(answer: SpacerAnswer, asked: AskedYield): readonly string[]
 function lostLines({ usedUp, loose }: SpacerAnswer): readonly string[] {
   return [
     ...(usedUp > 0
-      ? [`    in ${share(usedUp)} of builds the fits leave no clearance, whatever the length`]
+      ? [
+          `    in ${usedUp === 1 ? 'every build' : `${share(usedUp)} of builds`} the fits leave no clearance, whatever the length`,
+        ]
       : []),
     ...(loose > 0 ? [`    in ${share(loose)} of builds an outer ring is loose in its seat`] : []),
   ];

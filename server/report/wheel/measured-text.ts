@@ -1,4 +1,5 @@
 import type { MeasuredSide, MeasuredWheel } from '../../analysis/wheel/measured-wheel.ts';
+import { sayTurns } from '../../analysis/wheel/say-turns.ts';
 import { tensionSpread } from '../../engine/tables/wheel-limits.ts';
 import { sayTension } from './say-tension.ts';
 
@@ -24,16 +25,7 @@ function sideLines(side: string, one: MeasuredSide): readonly string[] {
     `${side} mean ${sayTension(mean)}, ${sayTension(least)} to ${sayTension(most)} on ${counted}: ±${(spread * 100).toFixed(0)} %, ${verdict}`,
     ...outliers.map(
       ({ at, tension, share, turns }) =>
-        `  spoke ${at + 1} ${sayTension(tension)}, ${share < 0 ? '−' : '+'}${(Math.abs(share) * 100).toFixed(0)} %${turns === null ? '' : `: ${turns < 0 ? 'loosen' : 'tighten'} ${sayTurns(Math.abs(turns))}`}`,
+        `  spoke ${at + 1} ${sayTension(tension)}, ${share < 0 ? '−' : '+'}${(Math.abs(share) * 100).toFixed(0)} %${turns === null ? '' : `: ${turns < 0 ? 'loosen' : 'tighten'} ${sayTurns(turns)}`}`,
     ),
   ];
-}
-
-/** Turns as they are made at a nipple: in eighths. */
-function sayTurns(turns: number): string {
-  const eighths = Math.max(1, Math.round(turns * 8));
-  const whole = Math.floor(eighths / 8);
-  const rest = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'][eighths % 8] ?? '';
-  const turn = whole === 1 && rest === '' ? 'turn' : 'turns';
-  return whole === 0 ? `${rest} turn` : `${whole}${rest} ${turn}`;
 }
