@@ -169,6 +169,7 @@ export interface FlangeValues {
   kind: 'straight-pull' | 'bent';
   'head-circle': Dimension;
   'head-setback': Dimension;
+  'tension-limit': Quantity;
 }
 
 export interface CupValues {

@@ -37,7 +37,7 @@ const group = z.strictObject({
 const sideTension = z.strictObject({
   value: number,
   most: number,
-  mostFrom: z.enum(['the rim', 'the spoke', 'common practice']),
+  mostFrom: z.enum(['the rim', 'the spoke', 'the hub', 'common practice']),
   least: number,
   withTyre: z.strictObject({ lo: number, hi: number }).nullable(),
 });

@@ -10,11 +10,17 @@ export interface SideTension {
   readonly value: number;
   /** Highest allowed, and by what. */
   readonly most: number;
-  readonly mostFrom: 'the rim' | 'the spoke' | 'common practice';
+  readonly mostFrom: 'the rim' | 'the spoke' | 'the hub' | 'common practice';
   /** Lowest mean for a new wheel. */
   readonly least: number;
   /** With the tyre inflated; null where no tyre is written. */
   readonly withTyre: { readonly lo: number; readonly hi: number } | null;
+}
+
+/** What a spoke may have at most, N, and by what. */
+interface Limit {
+  readonly value: number;
+  readonly from: SideTension['mostFrom'];
 }
 
 /** Tensions of both sides in balance. */
@@ -43,7 +49,7 @@ export function wheelTension(wheel: Wheel, left: WheelSide, right: WheelSide, no
   const taut: Side = 1 + 1e-9 < one.ratio ? 'left' : 'right';
   const written = wheel.tension?.values;
   const side = written?.side?.value ?? taut;
-  const limit = { left: most(wheel, 'left'), right: most(wheel, 'right') };
+  const limit = { left: most(wheel, left), right: most(wheel, right) };
   const value = written?.value?.value.value ?? Math.min(usualTension, limit[side].value);
   if (!written?.value)
     assumes(notes, `tension taken as ${value} N on the ${side} side: tension.value is not written`);
@@ -69,13 +75,17 @@ export function wheelTension(wheel: Wheel, left: WheelSide, right: WheelSide, no
 
 const asPull = ({ count, pull }: SpokeGroup) => ({ count, direction: pull });
 
-function most(wheel: Wheel, side: Side): { readonly value: number; readonly from: SideTension['mostFrom'] } {
+/** The lowest of the limits that are written; a rim without one is taken as a usual one. */
+function most(wheel: Wheel, { side, flange }: WheelSide): Limit {
   const rim = wheel.rim?.values['tension-limit']?.value.value;
   const spoke = wheel.spokes[side]?.values['tension-limit']?.value.value;
-  if (spoke !== undefined && spoke < (rim ?? usualRimLimit)) return { value: spoke, from: 'the spoke' };
-  return rim === undefined
-    ? { value: usualRimLimit, from: 'common practice' }
-    : { value: rim, from: 'the rim' };
+  const hub = flange.flange.values['tension-limit']?.value.value;
+  const limits: readonly Limit[] = [
+    rim === undefined ? { value: usualRimLimit, from: 'common practice' } : { value: rim, from: 'the rim' },
+    ...(spoke === undefined ? [] : [{ value: spoke, from: 'the spoke' } as const]),
+    ...(hub === undefined ? [] : [{ value: hub, from: 'the hub' } as const]),
+  ];
+  return limits.reduce((least, one) => (one.value < least.value ? one : least));
 }
 
 /** Of a dished wheel the slack side may have less. */

@@ -1,6 +1,7 @@
-import { force } from '../../engine/base/figures.ts';
+import type { Analysis } from '../../analysis/analyze.ts';
+import { tension as newtons } from '../../engine/base/figures.ts';
 import { setValue } from '../../spec/edit.ts';
-import type { Check } from '../check.ts';
+import type { Check, Draft } from '../check.ts';
 import { pageWheel } from '../page-wheel.ts';
 
 /** One side comes to less tension than a new wheel should have. */
@@ -16,35 +17,60 @@ export const slackSideLow: Check = {
     sources: ['JIS D 9301, mean tension of a side of a new wheel', 'balance of the two sides from statics'],
   },
   *run(analysis) {
-    const spec = analysis.spec.wheel;
-    const tension = analysis.wheel()?.tension;
-    const value = spec?.tension?.values.value;
-    if (!spec || !tension || !value) return;
-    const low = (['left', 'right'] as const)
-      .map((side) => ({ side, ...tension.sides[side] }))
-      .filter((one) => one.value < one.least)
-      .toSorted((a, b) => a.value / a.least - b.value / b.least || (a.side === tension.set.side ? -1 : 1));
-    const [worst] = low;
-    if (!worst) return;
-    const needed = tension.set.value * (worst.least / worst.value);
-    const best = Math.ceil(needed / 10) * 10;
-    const room = (['left', 'right'] as const).every(
-      (side) => (tension.sides[side].value * best) / tension.set.value <= tension.sides[side].most,
-    );
-    const spread = tension.set.spread === null ? '' : ` ±${tension.set.spread}`;
-    yield {
-      path: value.path,
-      message: `balance leaves the ${worst.side} side ${force(worst.value)}, wanted ${force(worst.least)} at least in a new wheel: ${force(worst.least - worst.value)} short — ${room ? `${best} N on the ${tension.set.side} side` : 'the limit leaves no room: an off-centre rim or other flanges'}`,
-      data: { side: worst.side, tension: worst.value, least: worst.least, ratio: tension.ratio },
-      fixes: room
-        ? [
-            {
-              title: `Change the tension to ${best}${spread} N: the ${worst.side} side then has ${force((worst.value * best) / tension.set.value)}`,
-              changes: setValue(analysis.spec, value.path, `${best}${spread} N`),
-              preferred: true,
-            },
-          ]
-        : [],
-    };
+    yield* wantedLow(analysis);
+    yield* readLow(analysis);
   },
 };
+
+function* wantedLow(analysis: Analysis): Iterable<Draft> {
+  const spec = analysis.spec.wheel;
+  const tension = analysis.wheel()?.tension;
+  const value = spec?.tension?.values.value;
+  if (!spec || !tension || !value) return;
+  const low = (['left', 'right'] as const)
+    .map((side) => ({ side, ...tension.sides[side] }))
+    .filter((one) => one.value < one.least)
+    .toSorted((a, b) => a.value / a.least - b.value / b.least || (a.side === tension.set.side ? -1 : 1));
+  const [worst] = low;
+  if (!worst) return;
+  const needed = tension.set.value * (worst.least / worst.value);
+  const best = Math.ceil(needed / 10) * 10;
+  const room = (['left', 'right'] as const).every(
+    (side) =>
+      (tension.sides[side].value * best) / tension.set.value +
+        (side === tension.set.side ? (tension.set.spread ?? 0) : 0) <=
+      tension.sides[side].most,
+  );
+  const spread = tension.set.spread === null ? '' : ` ±${tension.set.spread}`;
+  yield {
+    path: value.path,
+    message: `balance leaves the ${worst.side} side ${newtons(worst.value)}, wanted ${newtons(worst.least)} at least in a new wheel: ${newtons(worst.least - worst.value)} short — ${room ? `${best} N on the ${tension.set.side} side` : 'the limit leaves no room: an off-centre rim or other flanges'}`,
+    data: { side: worst.side, tension: worst.value, least: worst.least, ratio: tension.ratio },
+    fixes: room
+      ? [
+          {
+            title: `Change the tension to ${best}${spread} N: the ${worst.side} side then has ${newtons((worst.value * best) / tension.set.value)}`,
+            changes: setValue(analysis.spec, value.path, `${best}${spread} N`),
+            preferred: true,
+          },
+        ]
+      : [],
+  };
+}
+
+/** What a meter read: the mean of a side. Single slack spokes stray from it and are said to be that. */
+function* readLow(analysis: Analysis): Iterable<Draft> {
+  const { tension, measured } = analysis.wheel() ?? {};
+  if (!tension || !measured) return;
+  for (const side of ['left', 'right'] as const) {
+    const read = measured.sides[side];
+    const { least } = tension.sides[side];
+    if (!read || least <= read.mean) continue;
+    yield {
+      path: read.path,
+      part: 'key',
+      message: `the ${side} side reads ${newtons(read.mean)} on average, wanted ${newtons(least)} at least in a new wheel: ${newtons(least - read.mean)} short — tighten both sides evenly, true the wheel and read again before it is ridden`,
+      data: { side, mean: read.mean, least },
+    };
+  }
+}

@@ -1,4 +1,4 @@
-import { force } from '../../engine/base/figures.ts';
+import { tension as newtons } from '../../engine/base/figures.ts';
 import { setValue } from '../../spec/edit.ts';
 import type { Check } from '../check.ts';
 import { pageWheel } from '../page-wheel.ts';
@@ -36,12 +36,15 @@ export const spokesGoSlack: Check = {
     const lost = tension[side] - ridden[side];
     const best = Math.ceil((tension.set.value * (lost * 1.05)) / tension[side] / 10) * 10;
     const room = (['left', 'right'] as const).every(
-      (one) => (tension.sides[one].value * best) / tension.set.value <= tension.sides[one].most,
+      (one) =>
+        (tension.sides[one].value * best) / tension.set.value +
+          (one === tension.set.side ? (tension.set.spread ?? 0) : 0) <=
+        tension.sides[one].most,
     );
     const spread = tension.set.spread === null ? '' : ` ±${tension.set.spread}`;
     yield {
       path,
-      message: `${force(ridden.weight)} on the wheel and ${force(ridden.sideForce)} from the side take ${force(lost)} from the lowest ${side} spokes, which have ${force(tension[side])}: they go slack — ${room ? `${best} N on the ${tension.set.side} side` : 'more or thicker spokes, or a stiffer rim'}; for comparison`,
+      message: `${newtons(ridden.weight)} on the wheel and ${newtons(ridden.sideForce)} from the side take ${newtons(lost)} from the lowest ${side} spokes, which have ${newtons(tension[side])}: they go slack — ${room ? `${best} N on the ${tension.set.side} side` : 'more or thicker spokes, or a stiffer rim'}; for comparison`,
       data: { side, weight: ridden.weight, sideForce: ridden.sideForce, lost, tension: tension[side] },
       fixes:
         room && value

@@ -1,5 +1,6 @@
 import { sayTurns } from '../../analysis/wheel/say-turns.ts';
 import { force, share } from '../../engine/base/figures.ts';
+import { tension as newtons } from '../../engine/base/figures.ts';
 import { tensionSpread } from '../../engine/tables/wheel-limits.ts';
 import type { Check, Draft } from '../check.ts';
 import { pageWheel } from '../page-wheel.ts';
@@ -41,7 +42,7 @@ export const tensionsUneven: Check = {
         path: measured.sides.right.path,
         part: 'key',
         severity: 'information',
-        message: `the left side has ${share(measured.ratio)} of the right, balance asks for ${share(measured.balance)} — read again; then look at dish and flange places`,
+        message: `the left side has ${times(measured.ratio)} times the tension of the right, balance asks for ${times(measured.balance)} — read again; then look at dish and flange places`,
         data: { ratio: measured.ratio, balance: measured.balance },
       };
     }
@@ -56,10 +57,15 @@ function strays(side: 'left' | 'right', read: NonNullable<Read>, far: NonNullabl
   const told = far.slice(0, 4).map(({ at, tension, turns }) => {
     const turn = turns === null ? '' : `, ${sayTurns(turns)} ${turns > 0 ? 'tighter' : 'looser'}`;
     return `spoke ${at + 1} with ${force(tension)}${turn}`;
+    const turn =
+      turns === null
+        ? ''
+        : `, ${Math.abs(turns) < 0.13 ? 'an eighth of a' : `${(Math.round(Math.abs(turns) * 4) / 4).toString()}`} turn ${turns > 0 ? 'tighter' : 'looser'}`;
+    return `spoke ${at + 1} with ${newtons(tension)}${turn}`;
   });
   return {
     path: [...read.path, far[0]?.at ?? 0],
-    message: `on the ${side} side ${told.join('; ')}; the mean is ${force(read.mean)}, wanted within ±${tensionSpread.acceptable * 100} % of it — turn and read again`,
+    message: `on the ${side} side ${told.join('; ')}; the mean is ${newtons(read.mean)}, wanted within ±${tensionSpread.acceptable * 100} % of it — turn and read again`,
     data: {
       side,
       mean: read.mean,
@@ -67,3 +73,5 @@ function strays(side: 'left' | 'right', read: NonNullable<Read>, far: NonNullabl
     },
   };
 }
+
+const times = (ratio: number): string => ratio.toFixed(2);

@@ -53,6 +53,11 @@ export function force(value: number): string {
   return Math.abs(value) < 999.5 ? `${threeFigures(value)} N` : `${threeFigures(value / 1000)} kN`;
 }
 
+/** A spoke's tension as builders say it, in newtons with three figures: `1250 N`. */
+export function tension(value: number): string {
+  return `${Number(value.toPrecision(3))} N`.replace('-', '−');
+}
+
 /** A stress in MPa with three figures: `892 MPa`. */
 export function stress(value: number): string {
   return `${threeFigures(value)} MPa`;

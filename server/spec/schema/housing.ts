@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { CupValues, FlangeValues, HousingValues, RetainingRingValues, SeatValues } from '../model.ts';
 import { readCount, readNumber } from '../small-values.ts';
-import { bore, choice, length, opens, type Shape, shaft, text, value, yesNo } from './value.ts';
+import { bore, choice, length, opens, quantity, type Shape, shaft, text, value, yesNo } from './value.ts';
 
 const material = text('material', 'material', 'What it is made of.', 'aluminium 6061').optional();
 const housingKeys = {
@@ -132,6 +132,12 @@ export const flangeSchema = z.strictObject({
     'head-setback',
     'Straight-pull: how far the head sits behind the line to the centre, mm.',
     '6',
+  ).optional(),
+  'tension-limit': quantity(
+    'force',
+    'tension-limit',
+    'Highest tension of a spoke that this flange bears, N.',
+    '1200 N',
   ).optional(),
 } satisfies Shape<FlangeValues>);
 
