@@ -1,5 +1,4 @@
 import { sayTurns } from '../../analysis/wheel/say-turns.ts';
-import { force, share } from '../../engine/base/figures.ts';
 import { tension as newtons } from '../../engine/base/figures.ts';
 import { tensionSpread } from '../../engine/tables/wheel-limits.ts';
 import type { Check, Draft } from '../check.ts';
@@ -56,11 +55,6 @@ type Read = NonNullable<
 function strays(side: 'left' | 'right', read: NonNullable<Read>, far: NonNullable<Read>['outliers']): Draft {
   const told = far.slice(0, 4).map(({ at, tension, turns }) => {
     const turn = turns === null ? '' : `, ${sayTurns(turns)} ${turns > 0 ? 'tighter' : 'looser'}`;
-    return `spoke ${at + 1} with ${force(tension)}${turn}`;
-    const turn =
-      turns === null
-        ? ''
-        : `, ${Math.abs(turns) < 0.13 ? 'an eighth of a' : `${(Math.round(Math.abs(turns) * 4) / 4).toString()}`} turn ${turns > 0 ? 'tighter' : 'looser'}`;
     return `spoke ${at + 1} with ${newtons(tension)}${turn}`;
   });
   return {
