@@ -45,7 +45,7 @@ test('a front hub answered by code is a file that reads without a fault, every r
   expect(pair?.built?.mean).toBeCloseTo(0.02, 9);
   expect(text).toContain('length: measured 62.05 ±0.01');
   expect(text).toContain('bore: 26 measured 25.985 ±0.002');
-  expect(text).toContain('width: 100\n');
+  expect(text).toContain('width: 100 # read 99.96 over the end caps\n');
 });
 
 /* 15 × 28 × 7 is 6902 of ISO 15, series 19; ring widths run up to 0.12 mm under (ISO 492). */
@@ -105,4 +105,22 @@ test('an answer that is not understood is asked again with the reason, and < tak
   expect(after('A', 'sideways')?.problem).toContain('none of front, rear');
   expect(after('A', 'front', '<')?.text).toBe('Which wheel is it for');
   expect(after('<', '<')?.text).toBe('Name of the hub');
+});
+
+/* By hand: 14.02 + 14.03 + 62.05 and two rings of 5 (6803, ISO 15 series 18) are 100.1. */
+test('parts that do not come to the width that was read are doubted, with both figures', () => {
+  expect(converse({ ...front, 'Width over': '100.5' }).doubts).toEqual([]);
+  const [short] = converse({ ...front, 'Width over': '102.5' }).doubts;
+  expect(short).toContain('add up to 100.10 mm, over the end caps 102.50 mm were read, 2.40 mm more');
+  const [long] = converse({ ...front, 'Left end cap': '19.02' }).doubts;
+  expect(long).toContain('add up to 105.10 mm, over the end caps 99.96 mm were read, 5.14 mm less');
+  expect(converse({ ...front, 'Width over': '102.5', 'Left end cap': '' }).doubts).toEqual([]);
+  expect(converse({ ...front, 'What stands': 'nothing', 'Width over': '102.5' }).doubts).toEqual([]);
+});
+
+test('a reading with a decimal comma is asked again as it was typed', () => {
+  const turn = measuredHub(['Dunlin', 'front', '99,96']);
+  expect(turn.kind === 'question' && turn.question.problem).toBe(
+    '99,96 has a decimal comma; a point is wanted here: 99.96',
+  );
 });

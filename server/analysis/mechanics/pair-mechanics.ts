@@ -133,7 +133,8 @@ const isShared = ({ line }: Assembly, address: string): boolean =>
 
 /** What a bearing lacks to be worked out. */
 function wantedOf(address: string, mounted: MountedBearing | undefined): string {
-  const angular = mounted ? angularContact(mounted.stack) : null;
+  if (!mounted?.stack.bearing) return `code of ${address}`;
+  const angular = angularContact(mounted.stack);
   return `${angular?.angle === null ? 'contact-angle' : 'internal clearance'} of ${address}`;
 }
 

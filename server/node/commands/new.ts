@@ -55,7 +55,10 @@ function converse(): Extract<Turn, { kind: 'file' }> | null {
     const { text, hint, problem } = turn.question;
     say(`${problem === null ? '' : `  ${problem}\n`}${text} (${hint}): `);
     const answer = askLine();
-    if (answer === null) return null;
+    if (answer === null) {
+      say('\n');
+      return null;
+    }
     answers.push(answer);
   }
 }

@@ -8,6 +8,8 @@ export interface FoundBearing {
   readonly lines: readonly string[];
   /** Outside diameter by its code or size, mm; null where neither is known. */
   readonly outside: number | null;
+  /** Width as read, or by its code; mm, null where neither is known. */
+  readonly width: number | null;
   /** What is not sure about it, a sentence; null where nothing is. */
   readonly doubt: string | null;
 }
@@ -31,7 +33,7 @@ export function* askBearing(name: string, same: FoundBearing | null): Script<Fou
     },
   );
   if (code === '=' && same) return same;
-  if (code !== '') return { lines: [`code: ${code}`], outside: outsideOf(code), doubt: null };
+  if (code !== '') return { lines: [`code: ${code}`], ...sizesOf(code), doubt: null };
   const size = yield* ask(
     {
       text: `Bore, outside diameter and width of ${name}, by calliper`,
@@ -55,6 +57,7 @@ export function* askBearing(name: string, same: FoundBearing | null): Script<Fou
     return {
       lines: [],
       outside: null,
+      width: null,
       doubt: `${name}: neither code nor size is known; write its code before ordering`,
     };
   const { candidates, nearMisses } = identifyBearing(size);
@@ -68,6 +71,7 @@ export function* askBearing(name: string, same: FoundBearing | null): Script<Fou
     return {
       lines: [`size: ${written}`],
       outside: Number(size.outside.toFixed(1)),
+      width: size.width,
       doubt: `${name}: no known bearing is ${[size.bore, size.outside, size.width].map(plain).join(' × ')}${near}; measure again`,
     };
   }
@@ -85,6 +89,7 @@ export function* askBearing(name: string, same: FoundBearing | null): Script<Fou
   return {
     lines: [`code: ${fits ? written : best.code}`, width],
     outside: best.outside,
+    width: size.width,
     doubt:
       alike.length > 0
         ? `${name} taken as ${written} by its size; the same readings fit ${[...new Set(alike)].slice(0, 3).join(', ')}`
@@ -92,7 +97,8 @@ export function* askBearing(name: string, same: FoundBearing | null): Script<Fou
   };
 }
 
-function outsideOf(code: string): number | null {
+function sizesOf(code: string): { readonly outside: number | null; readonly width: number | null } {
   const decoded = decodeBearing(code);
-  return 'bearing' in decoded ? decoded.bearing.outside : null;
+  if (!('bearing' in decoded)) return { outside: null, width: null };
+  return { outside: decoded.bearing.outside, width: decoded.bearing.width };
 }

@@ -1,6 +1,7 @@
 import { plain } from '../../engine/base/figures.ts';
 import { readDimension } from '../../spec/dimension.ts';
 import { readQuantity } from '../../spec/quantity.ts';
+import { addUpDoubt } from './add-up-doubt.ts';
 import { askBearing, type FoundBearing } from './ask-bearing.ts';
 import { ask, choose, type Question, type Script } from './question.ts';
 
@@ -70,7 +71,18 @@ function* hub(): Script<File> {
       return 'problem' in read ? { problem: read.problem.message } : { value: answer };
     },
   );
-  const doubts = [left, right, ...(driver?.bearings ?? [])].flatMap(({ doubt }) => doubt ?? []);
+  const bearings = [left, right, ...(driver?.bearings ?? [])];
+  const read = [caps.left, caps.right, ...(driver?.lengths ?? [])].map(lengthIn);
+  // Without a sleeve nothing is known of the distance, and a freehub without bearings hides what is in it.
+  const whole = sleeve !== null && (position === 'front' || driver !== null);
+  const addUp = whole
+    ? addUpDoubt(width === null ? null : mmOf(width), [
+        ...read,
+        lengthIn(sleeve),
+        ...bearings.map((bearing) => bearing.width),
+      ])
+    : [];
+  const doubts = [...bearings.flatMap(({ doubt }) => doubt ?? []), ...addUp];
   const text = [
     '# As found on the stand: what was read off the parts is written as measured.',
     `hub: ${quoted(name)}`,
@@ -102,7 +114,9 @@ function* reading(what: string, unit: string, example: string): Script<string | 
       if (answer === '') return { value: null };
       if (!/^[Ø⌀\d.]/.test(answer)) return { problem: `${answer} is no length in ${unit}` };
       const read = readDimension(`measured ${answer}`, 'length');
-      return 'problem' in read ? { problem: read.problem.message } : { value: answer };
+      return 'problem' in read
+        ? { problem: read.problem.message.replace('measured ', '') }
+        : { value: answer };
     },
   );
 }
@@ -135,7 +149,7 @@ function* shell(left: FoundBearing, right: FoundBearing): Script<readonly string
       ...measured('depth', depth),
       ...(ring === 'yes' ? ['retaining-ring: { side: open }'] : []),
     ];
-    seats.push(`    ${side}: { ${keys.join(', ')} }`);
+    seats.push(`    ${side}: ${keys.length === 0 ? '{}' : `{ ${keys.join(', ')} }`}`);
   }
   return [
     'shell:',
@@ -148,6 +162,8 @@ function* shell(left: FoundBearing, right: FoundBearing): Script<readonly string
 
 interface Driver {
   readonly bearings: readonly FoundBearing[];
+  /** Its items that hold a length. */
+  readonly lengths: readonly (readonly string[])[];
   readonly housing: readonly string[];
   readonly stack: readonly string[];
 }
@@ -162,6 +178,7 @@ function* freehub(same: FoundBearing): Script<Driver | null> {
   const shoulders = yield* reading('Distance between the two shoulders in the freehub', 'mm', '20');
   return {
     bearings: [inboard, outboard],
+    lengths: [measured('length', gap), measured('length', inner)],
     housing: [
       '',
       'freehub:',
@@ -189,6 +206,17 @@ function item(kind: string, name: string, lines: readonly string[]): readonly st
   return [`  - ${kind}: ${name}`, ...lines.map((line) => `    ${line}`)];
 }
 
+/** The length in the lines of an item, mm; null where none was read. */
+function lengthIn(lines: readonly string[]): number | null {
+  const line = lines.find((one) => one.startsWith('length: measured '));
+  return line === undefined ? null : mmOf(line.slice('length: measured '.length));
+}
+
+function mmOf(answer: string): number | null {
+  const read = readDimension(answer, 'length');
+  return 'problem' in read ? null : read.dimension.nominal;
+}
+
 const measured = (key: string, value: string | null): readonly string[] =>
   value === null ? [] : [`${key}: measured ${value}`];
 
@@ -205,9 +233,9 @@ const widths = [74, 100, 110, 120, 126, 130, 135, 141, 142, 148, 150, 157, 170, 
 function widthOf(value: string | null, position: 'front' | 'rear'): string {
   if (value === null)
     return `${position === 'front' ? 100 : 142} # not measured: the commonest of a ${position} hub`;
-  const number = Number.parseFloat(value);
+  const number = mmOf(value) ?? Number.parseFloat(value);
   const near = widths.find((width) => Math.abs(width - number) <= 0.8);
-  return plain(near ?? number);
+  return near === undefined || near === number ? plain(number) : `${near} # read ${value} over the end caps`;
 }
 
 /** A name that YAML would read as something else stands in quotes. */
