@@ -149,6 +149,12 @@ export interface SeatValues {
   compound: boolean;
 }
 
+/** A sleeve between shell and outer ring. */
+export interface SeatSleeveValues {
+  outside: Dimension;
+  material: string;
+}
+
 export interface Seat {
   readonly name: string;
   /** `shell.left` */
@@ -156,6 +162,7 @@ export interface Seat {
   readonly path: SpecPath;
   readonly values: Fields<SeatValues>;
   readonly ring: { readonly path: SpecPath; readonly values: Fields<RetainingRingValues> } | null;
+  readonly sleeve?: { readonly path: SpecPath; readonly values: Fields<SeatSleeveValues> } | null;
 }
 
 export interface FlangeValues {

@@ -7,6 +7,7 @@ import type {
   Named,
   RetainingRingValues,
   Seat,
+  SeatSleeveValues,
   SeatValues,
 } from './model.ts';
 import type { SpecPath } from './place.ts';
@@ -80,12 +81,14 @@ export function readSeat(
     head: entry.keySpan,
   });
   const ring = entries.find((e) => e.key === 'retaining-ring');
+  const sleeve = entries.find((e) => e.key === 'sleeve');
   return {
     name,
     address: `${housing}.${name}`,
     path,
     values,
     ring: ring ? readRing(reader, ring, [...path, 'retaining-ring']) : null,
+    sleeve: sleeve ? readSleeve(reader, sleeve, [...path, 'sleeve']) : null,
   };
 }
 
@@ -97,6 +100,16 @@ function readRing(reader: Reader, entry: Entry, path: SpecPath): Seat['ring'] {
     'keys of a ring, such as { side: open, thickness: 1.2 }',
   );
   return ok ? { path, values: readSection<RetainingRingValues>(reader, map, path, 'retaining-ring') } : null;
+}
+
+function readSleeve(reader: Reader, entry: Entry, path: SpecPath): NonNullable<Seat['sleeve']> | null {
+  const { map, ok } = sectionMap(
+    reader,
+    entry,
+    path,
+    'keys of a sleeve, such as { outside: 30, material: steel }',
+  );
+  return ok ? { path, values: readSection<SeatSleeveValues>(reader, map, path, 'seat-sleeve') } : null;
 }
 
 function readNamed<V>(

@@ -1,5 +1,6 @@
 import type { StackBearing } from '../../assembly/bearings.ts';
 import { grooveClearanceFactors } from '../../engine/tables/groove-clearance-factors.ts';
+import type { Seat } from '../../spec/model.ts';
 import type { Workshop } from '../../spec/workshop-model.ts';
 import type { VariantAnalysis } from '../analyze.ts';
 import { type Clamp, clampOf } from './clamp-of.ts';
@@ -112,6 +113,7 @@ function mount(
             workshop,
           )
         : null,
+      sleeve: sleeveOf(seat?.seat ?? null, workshop),
       journal: stack.part.values.journal ?? axle?.diameter ?? null,
       axleBore: axle?.bore?.value.nominal ?? 0,
       axle: materialOf('the axle', axle?.material, 'aluminium 7075-T6', workshop),
@@ -133,6 +135,19 @@ const mountedBefore = new WeakMap<
   StackBearing['part'],
   readonly { readonly from: readonly unknown[]; readonly mounted: MountedBearing | null }[]
 >();
+
+/** A sleeve in the seat with its outside and what it is made of. */
+function sleeveOf(seat: Seat | null, workshop: Workshop | null) {
+  const outside = seat?.sleeve?.values.outside?.value.nominal;
+  if (!seat || outside === undefined) return null;
+  const material = materialOf(
+    `the sleeve of ${seat.address}`,
+    seat.sleeve?.values.material,
+    'steel',
+    workshop,
+  );
+  return { outside, material };
+}
 
 /** The printed K of a series and bore code, where the table has one. */
 function publishedFactor({ bearing }: StackBearing): number | null {

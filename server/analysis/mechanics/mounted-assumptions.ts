@@ -8,7 +8,7 @@ import type { Around } from './mounted-bearing.ts';
 /** What was taken for granted of a bearing in its seat and on its axle, each in words. */
 export function mountedAssumptions(
   stack: StackBearing,
-  { shell, axle }: Pick<Around, 'shell' | 'axle'>,
+  { shell, axle, sleeve }: Pick<Around, 'shell' | 'axle' | 'sleeve'>,
   { ballBasis, grooveBasis, geometry }: InnerGeometry,
   isFitted: boolean,
   compound: RangedValue | null,
@@ -32,6 +32,10 @@ export function mountedAssumptions(
       said.push(`ring faces of ${stack.address} taken as flush where its balls just touch`);
   }
   if (isFitted && shell?.assumed) said.push(shell.assumed);
+  if (isFitted && sleeve) {
+    if (sleeve.material.assumed) said.push(sleeve.material.assumed);
+    said.push(`sleeve around ${stack.address} and its shell taken as one body that grows as the shell does`);
+  }
   if (axle.assumed) said.push(axle.assumed);
   if (compound) said.push(`${stack.address} taken as held with ${compoundInBrief(compound)}`);
   return said;

@@ -69,6 +69,8 @@ export interface Around {
   readonly housing: FilledHousing | null;
   readonly seat: FilledSeat | null;
   readonly shell: PartMaterial | null;
+  /** Between shell and ring; its outside diameter, mm. */
+  readonly sleeve: { readonly outside: number; readonly material: PartMaterial } | null;
   readonly journal: Placed<Dimension> | null;
   readonly axleBore: number;
   readonly axle: PartMaterial;
@@ -184,13 +186,20 @@ function outerRing(
     diameter: outside.drawn.nominal,
     raceway: geometry.pitch + geometry.diameter,
     material: steel,
-    walls: [{ to: wall.value.nominal, E: around.shell.E, nu: around.shell.nu }],
+    walls: wallsOf(around, wall.value.nominal, around.shell),
   };
-  const basis = { made, expansion, wallYield: around.shell.yield };
+  const basis = { made, expansion, wallYield: (around.sleeve?.material ?? around.shell).yield };
   return ringFit(seat, basis, around.temperatures.outer, 'turned', [
     varying(`outside of ${stack.address}`, 1, ring),
     varying(`bore of ${around.seat?.address}`, -1, seatBore),
   ]);
+}
+
+/** What the ring is pressed into: the shell, or a sleeve in it; the two are one body, held together before. */
+function wallsOf({ sleeve }: Around, to: number, shell: PartMaterial): RingSeat['walls'] {
+  const outermost = { to, E: shell.E, nu: shell.nu };
+  if (!sleeve || to <= sleeve.outside) return [outermost];
+  return [{ to: sleeve.outside, E: sleeve.material.E, nu: sleeve.material.nu }, outermost];
 }
 
 function innerRing(

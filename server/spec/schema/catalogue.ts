@@ -3,7 +3,14 @@ import { besideKinds } from '../beside-model.ts';
 import { stackKinds } from '../model.ts';
 import { axleSchema, clampSchema, dutySchema } from './axle.ts';
 import { besideSchemas } from './beside.ts';
-import { cupSchema, flangeSchema, housingSchemas, retainingRingSchema, seatSchema } from './housing.ts';
+import {
+  cupSchema,
+  flangeSchema,
+  housingSchemas,
+  retainingRingSchema,
+  seatSchema,
+  seatSleeveSchema,
+} from './housing.ts';
 import { addedSchema, hubSchema, variantSchema } from './hub.ts';
 import type { KeyInfo, SectionId, ValueType } from './key-info.ts';
 import { partSchemas } from './part.ts';
@@ -28,6 +35,7 @@ const schemas: ReadonlyMap<SectionId, SectionSchema> = new Map<SectionId, Sectio
   ['housing:freehub', housingSchemas.freehub],
   ['seat', seatSchema],
   ['retaining-ring', retainingRingSchema],
+  ['seat-sleeve', seatSleeveSchema],
   ['flange', flangeSchema],
   ['cup', cupSchema],
   ['axle', axleSchema],

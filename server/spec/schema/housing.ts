@@ -1,5 +1,12 @@
 import * as z from 'zod';
-import type { CupValues, FlangeValues, HousingValues, RetainingRingValues, SeatValues } from '../model.ts';
+import type {
+  CupValues,
+  FlangeValues,
+  HousingValues,
+  RetainingRingValues,
+  SeatSleeveValues,
+  SeatValues,
+} from '../model.ts';
 import { readCount, readNumber } from '../small-values.ts';
 import { bore, choice, length, opens, quantity, type Shape, shaft, text, value, yesNo } from './value.ts';
 
@@ -85,7 +92,18 @@ export const seatSchema = z.strictObject({
     description: 'The ring that holds the bearing in its seat.',
     examples: ['{ side: open, thickness: 1.2, groove-width: 1.3, groove-from-face: 1 }'],
   }).optional(),
-} satisfies Shape<SeatValues> & { 'retaining-ring': z.ZodType });
+  sleeve: opens('seat-sleeve', {
+    title: 'sleeve',
+    description:
+      'A sleeve between shell and outer ring, held in the shell: the bore of the seat is its bore.',
+    examples: ['{ outside: 30, material: steel }'],
+  }).optional(),
+} satisfies Shape<SeatValues> & { 'retaining-ring': z.ZodType; sleeve: z.ZodType });
+
+export const seatSleeveSchema = z.strictObject({
+  outside: shaft('outside', 'Outside diameter of the sleeve, mm.', '30').optional(),
+  material,
+} satisfies Shape<SeatSleeveValues>);
 
 export const retainingRingSchema = z.strictObject({
   side: choice(

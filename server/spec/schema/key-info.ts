@@ -13,6 +13,7 @@ export type SectionId =
   | 'seats'
   | 'seat'
   | 'retaining-ring'
+  | 'seat-sleeve'
   | 'flanges'
   | 'flange'
   | 'cups'
