@@ -38,6 +38,7 @@ import { lineTight } from './play/line-tight.ts';
 import { pairOpen } from './play/pair-open.ts';
 import { playHigh } from './play/play-high.ts';
 import { playShare } from './play/play-share.ts';
+import { preloadHigh } from './play/preload-high.ts';
 import { sleeveStress } from './play/sleeve-stress.ts';
 import { spacerLong } from './play/spacer-long.ts';
 import { spacerShort } from './play/spacer-short.ts';
@@ -193,6 +194,7 @@ export const checks: readonly Check[] = [
   adjusterOff,
   clampTakesPlay,
   pairOpen,
+  preloadHigh,
   playHigh,
   playShare,
   sleeveStress,

@@ -26,7 +26,7 @@ export function sayLoad({ pair }: LocatedPair, mostStress: number): string {
 }
 
 /** Static load of the pair's axial force alone over the static rating of the weaker bearing. */
-function staticShare({ result, left, right }: LocatedPair['pair']): number {
+export function staticShare({ result, left, right }: LocatedPair['pair']): number {
   const load = staticEquivalentLoad({ radial: 0, axial: result.ballLoad });
   return load / Math.min(staticRating(left.geometry).value, staticRating(right.geometry).value);
 }

@@ -145,6 +145,12 @@ export const defaultLimits = {
     meaning: 'ball contact stress at which a groove keeps a dent of a ten-thousandth of the ball diameter',
     source: 'iso-76',
   },
+  'angular-preload': {
+    value: 0.05,
+    unit: '1',
+    meaning: 'largest preload of an angular-contact pair as a share of its static rating',
+    source: 'from-memory',
+  },
   'sleeve-yield': {
     value: 0.67,
     unit: '1',
