@@ -15,6 +15,8 @@ export type LineRole =
   | 'centre'
   /** Edges that no dimension gives: dashed, narrow. */
   | 'assumed'
+  /** Edges behind others: dashed, narrow. */
+  | 'hidden'
   /** Dimension and extension lines: continuous, narrow. */
   | 'dimension'
   | 'leader';

@@ -69,7 +69,16 @@ function shapesText(shapes: readonly Shape[]): string {
       others.push(single(shape));
     }
   }
-  const order = ['hw-hatch', 'hw-thin', 'hw-centre', 'hw-assumed', 'hw-dimension', 'hw-leader', 'hw-outline'];
+  const order = [
+    'hw-hatch',
+    'hw-thin',
+    'hw-centre',
+    'hw-assumed',
+    'hw-hidden',
+    'hw-dimension',
+    'hw-leader',
+    'hw-outline',
+  ];
   const lines = order.flatMap((name) => {
     const parts = paths.get(name);
     return parts ? [`<path class="${name}"${attributes[name] ?? ''} d="${parts.join('')}"/>`] : [];
@@ -84,6 +93,7 @@ const attributes: Readonly<Record<string, string>> = {
   'hw-hatch': ' stroke-width="0.18"',
   'hw-centre': ' stroke-dasharray="6 0.75 0.15 0.75"',
   'hw-assumed': ' stroke-dasharray="1.5 0.75"',
+  'hw-hidden': ' stroke-dasharray="3 0.75"',
 };
 
 function add(paths: Map<string, string[]>, name: string, text: string): void {

@@ -14,6 +14,11 @@ export function readOneHub(path: string, cwd: string): ReadHub {
   return readOne(path, cwd, 'hub');
 }
 
+/** Whether a path names a wheel file. */
+export function isWheelFile(path: string): boolean {
+  return /\.wheel\.ya?ml$/i.test(path);
+}
+
 /** Reads the one wheel file a command is about, and the hub it names. */
 export function readOneWheel(path: string, cwd: string): ReadHub {
   return readOne(path, cwd, 'wheel');

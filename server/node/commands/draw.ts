@@ -1,16 +1,17 @@
 import { resolve } from 'node:path';
 import { jsonText } from '../../report/json-text.ts';
 import { sectionDrawing } from '../../report/section-drawing.ts';
+import { wheelDrawing, wheelTitle } from '../../report/wheel/wheel-drawing.ts';
 import { messageLines, misused } from '../failures.ts';
 import type { Command, Outcome } from '../outcome.ts';
-import { readOneHub } from '../read-one-hub.ts';
+import { isWheelFile, readOneHub, readOneWheel } from '../read-one-hub.ts';
 import { writeFile } from '../write-file.ts';
 
-/** `draw FILE -o FILE.svg`: the section of a hub as a drawing that prints to scale. */
+/** `draw FILE -o FILE.svg`: the section of a hub, or a wheel, as a drawing that prints to scale. */
 export const draw: Command = {
   name: 'draw',
   usage: 'draw FILE -o FILE.svg [--variant NAME]',
-  summary: 'Draw the section of a hub as an SVG file.',
+  summary: 'Draw the section of a hub, or a wheel from the side and from behind, as an SVG file.',
   options: {
     output: {
       takes: 'FILE',
@@ -21,10 +22,11 @@ export const draw: Command = {
   },
   run: ({ words, options, json }, cwd): Outcome => {
     const [path, ...more] = words;
-    if (path === undefined || more.length > 0) return misused('draw wants one hub file', json);
+    if (path === undefined || more.length > 0) return misused('draw wants one hub or wheel file', json);
     const output = options.get('output') ?? null;
     if (output !== null && !/\.svg$/i.test(output))
       return misused(`${output} does not end in .svg: draw writes SVG files`, json);
+    if (isWheelFile(path)) return drawnWheel(path, options.get('variant') ?? null, output, json, cwd);
     const read = readOneHub(path, cwd);
     if ('message' in read) return misused(read.message, json, { file: path });
     const { variants } = read.snapshot.analysis;
@@ -64,4 +66,36 @@ function notDrawn(path: string, name: string | null, names: readonly string[], j
   }
   const error = `${path}: no hub could be read`;
   return { exit: 1, out: json ? jsonText({ file: path, error }) : '', err: messageLines([error]) };
+}
+
+function drawnWheel(
+  path: string,
+  variant: string | null,
+  output: string | null,
+  json: boolean,
+  cwd: string,
+): Outcome {
+  if (variant !== null)
+    return misused('a wheel file names the variant of its hub itself', json, { file: path });
+  const read = readOneWheel(path, cwd);
+  if ('message' in read) return misused(read.message, json, { file: path });
+  const drawn = wheelDrawing(read.snapshot, { standalone: true });
+  const title = wheelTitle(read.snapshot);
+  const messages = read.hint === null ? [] : [read.hint];
+  if (!drawn || drawn.svg === null) {
+    const error = `${path}: not enough is known to draw the wheel; hubwright wheel ${path} says what is missing`;
+    return {
+      exit: 1,
+      out: json ? jsonText({ file: path, error }) : '',
+      err: messageLines([...messages, error]),
+    };
+  }
+  const { svg, description, assumed } = drawn;
+  if (output !== null) {
+    const failure = writeFile(resolve(cwd, output), svg);
+    if (failure !== null) return misused(`${output} cannot be written: ${failure}`, json, { file: path });
+  }
+  const answer = { file: path, output, title, description, assumed, ...(output === null ? { svg } : {}) };
+  const text = output === null ? svg : `${title}: written to ${output}\n`;
+  return { exit: 0, out: json ? jsonText(answer) : text, err: messageLines(messages) };
 }
