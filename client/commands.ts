@@ -8,7 +8,7 @@ import {
 } from '../server/protocol/requests.ts';
 import { measureHub } from './measure-hub.ts';
 import { pageUri } from './pages.ts';
-import type { Preview } from './preview-panel.ts';
+import { drawnLanguages, type Preview } from './preview-panel.ts';
 import type { ServerLine } from './server-line.ts';
 import { writeSheet } from './write-sheet.ts';
 
@@ -28,9 +28,12 @@ export function registerCommands(context: vscode.ExtensionContext, line: ServerL
 function openPreview(preview: Preview, given: unknown): void {
   const editor = vscode.window.activeTextEditor;
   const uri = given instanceof vscode.Uri ? given : editor?.document.uri;
-  const isHub = given instanceof vscode.Uri || editor?.document.languageId === 'hub-spec';
-  if (uri && isHub) preview.open(uri);
-  else void vscode.window.showInformationMessage('Open a hub file (NAME.hub.yaml) to see its section.');
+  const isDrawn = given instanceof vscode.Uri || drawnLanguages.has(editor?.document.languageId ?? '');
+  if (uri && isDrawn) preview.open(uri);
+  else
+    void vscode.window.showInformationMessage(
+      'Open a hub file (NAME.hub.yaml) to see its section, or a wheel file (NAME.wheel.yaml).',
+    );
 }
 
 async function checkWorkspace(line: ServerLine): Promise<void> {

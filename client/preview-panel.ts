@@ -11,12 +11,15 @@ import {
 import { previewPage } from './preview-page.ts';
 import type { ServerLine } from './server-line.ts';
 
-/** The one panel that shows the section of a hub beside its text. */
+/** The one panel that shows the section of a hub, or a wheel, beside its text. */
 export interface Preview {
   open(uri: vscode.Uri): void;
 }
 
 const viewType = 'hubwright.section';
+
+/** Languages of the files that can be drawn. */
+export const drawnLanguages: ReadonlySet<string> = new Set(['hub-spec', 'wheel-spec']);
 
 /** Pause after the last drawing before builds are asked for, ms. */
 const pause = 100;
@@ -126,7 +129,7 @@ export function registerPreview(context: vscode.ExtensionContext, line: ServerLi
   context.subscriptions.push(
     line.onChanged((uri) => void (shown && line.uri(shown.uri) === uri && refresh())),
     vscode.window.onDidChangeActiveTextEditor((editor) => {
-      if (editor?.document.languageId === 'hub-spec') turnTo(editor.document.uri);
+      if (editor && drawnLanguages.has(editor.document.languageId)) turnTo(editor.document.uri);
     }),
     vscode.window.registerWebviewPanelSerializer(viewType, {
       deserializeWebviewPanel: async (

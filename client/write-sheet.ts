@@ -2,13 +2,15 @@ import * as vscode from 'vscode';
 import { type SheetAnswer, sheetRequest } from '../server/protocol/requests.ts';
 import type { ServerLine } from './server-line.ts';
 
-/** Asks for the service sheet of the hub in the editor and puts it beside the file, or into an editor of its own. */
+/** Asks for the service sheet of the hub, or the build sheet of the wheel, in the editor and puts it beside the file, or into an editor of its own. */
 export async function writeSheet(line: ServerLine, given: unknown): Promise<void> {
   const uri = given instanceof vscode.Uri ? given : vscode.window.activeTextEditor?.document.uri;
   const sheet =
     uri && (await line.ask<SheetAnswer | null>(sheetRequest, { uri: uri.toString(), variant: null }));
   if (!uri || !sheet) {
-    void vscode.window.showInformationMessage('Open a hub file (NAME.hub.yaml) to write its service sheet.');
+    void vscode.window.showInformationMessage(
+      'Open a hub file (NAME.hub.yaml) to write its service sheet, or a wheel file (NAME.wheel.yaml) for its build sheet.',
+    );
     return;
   }
   const chosen = await chooseVariant(line, uri, sheet);
@@ -26,7 +28,7 @@ export async function writeSheet(line: ServerLine, given: unknown): Promise<void
   await vscode.workspace.fs.writeFile(target, new TextEncoder().encode(chosen.html));
   const open = 'Open to Print';
   const answer = await vscode.window.showInformationMessage(
-    `Service sheet of ${chosen.title} written to ${target.path.split('/').at(-1)}`,
+    `Sheet of ${chosen.title} written to ${target.path.split('/').at(-1)}`,
     open,
   );
   if (answer === open) await vscode.env.openExternal(target);

@@ -28,7 +28,7 @@
   });
 
   function show(answer) {
-    if (!answer) return showNothing('This file is no hub, or it is closed.');
+    if (!answer) return showNothing('This file is neither hub nor wheel, or it is closed.');
     const stale = answer.broken !== null && good !== null;
     if (!stale) {
       if (answer.broken === null) good = answer;
@@ -36,6 +36,7 @@
       showDrawing(answer);
       showLoops(answer.loops);
       showFelt(answer);
+      showTables(answer.tables ?? []);
       showList('open', 'unchecked', answer.unchecked, ({ what, missing, range }) =>
         place(`${what} — ${missing} is not written`, range),
       );
@@ -61,7 +62,7 @@
   }
 
   function showNothing(message) {
-    for (const id of ['found', 'felt', 'sums', 'open', 'taken', 'words', 'variants', 'stale'])
+    for (const id of ['found', 'felt', 'more', 'sums', 'open', 'taken', 'words', 'variants', 'stale'])
       at(id).hidden = true;
     at('drawing').replaceChildren();
     at('empty').hidden = false;
@@ -84,7 +85,7 @@
     const drawing = svg ? new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement : null;
     const sound = drawing?.localName === 'svg';
     at('empty').hidden = sound;
-    at('empty').textContent = sound ? '' : 'Nothing to draw yet: the stack has no parts of known size.';
+    at('empty').textContent = sound ? '' : 'Nothing to draw yet: too few sizes are known.';
     figure.hidden = !sound;
     if (!sound) return figure.replaceChildren();
     figure.replaceChildren(document.importNode(drawing, true));
@@ -133,6 +134,30 @@
     top.append(head);
     lines.append(...body);
     replaceKeepingFocus(at(table), [top, lines]);
+  }
+
+  /** Tables that only some files have; each is made with its title. */
+  function showTables(tables) {
+    const parts = tables.map(({ title }, index) => {
+      const heading = document.createElement('h2');
+      heading.id = `more-title-${index}`;
+      heading.textContent = title;
+      const part = document.createElement('div');
+      part.id = `more-part-${index}`;
+      const table = document.createElement('table');
+      table.id = `more-table-${index}`;
+      table.setAttribute('role', 'table');
+      table.setAttribute('aria-labelledby', heading.id);
+      part.append(heading, table);
+      return part;
+    });
+    const known = at('more').childElementCount === tables.length;
+    if (!known) at('more').replaceChildren(...parts);
+    at('more').hidden = tables.length === 0;
+    for (const [index, table] of tables.entries()) {
+      at(`more-title-${index}`).textContent = table.title;
+      showTable(`more-part-${index}`, `more-table-${index}`, table);
+    }
   }
 
   function showList(section, list, items, say) {

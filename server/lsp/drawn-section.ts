@@ -9,7 +9,9 @@ import { fitTable, type MechanicsTable, playTable } from '../report/mechanics-ta
 import type { SpecPath } from '../spec/place.ts';
 import { nameOf } from '../workspace/location.ts';
 import type { Snapshot } from '../workspace/workspace.ts';
+import { brokenBy } from './broken-by.ts';
 import { under } from './conditions.ts';
+import { drawnWheel } from './drawn-wheel.ts';
 
 /** Parts beyond which a stack is a slip of the keyboard and not a hub. */
 const mostParts = 200;
@@ -18,8 +20,8 @@ const mostParts = 200;
 const widths = { least: 110, most: 281 };
 
 /**
- * The section of one variant with its loops, findings and what could not be checked; null for a file that is no
- * hub. `width` is that of the drawing, mm; `conditions` are those of play and load.
+ * The section of one variant with its loops, findings and what could not be checked; null for a file that is
+ * neither hub nor wheel. `width` is that of the drawing, mm; `conditions` are those of play and load.
  */
 export function drawnSection(
   snapshot: Snapshot,
@@ -32,7 +34,7 @@ export function drawnSection(
   const [written] = variants;
   const asked = variants.find(({ name }) => name === wanted) ?? written;
   const shown = asked && under(asked, conditions);
-  if (document.kind !== 'hub') return null;
+  if (document.kind !== 'hub') return drawnWheel(snapshot, width);
   const positions = positionsOf(document);
   const range = (path: SpecPath): Stretch => positions.range(document.span(path));
   const title = document.hub?.values.hub?.value || nameOf(file);
@@ -59,6 +61,7 @@ export function drawnSection(
       loops: [],
       pairs: none,
       bearings: none,
+      tables: [],
       conditions: { ...conditions, writtenClamp: null },
     };
     return { ...common, ...tables, svg: null, description: '', assumed: [], unchecked: [], places: {} };
@@ -85,6 +88,7 @@ export function drawnSection(
     conditions: { ...conditions, writtenClamp: asked.mechanics('built').clamp?.force ?? null },
     pairs: placed(playTable(shown, analysis.limits), range),
     bearings: placed(fitTable(shown), range),
+    tables: [],
     unchecked: shown.unchecked.map(({ what, missing: lacks, path }) => ({
       what,
       missing: lacks,
@@ -104,19 +108,6 @@ function placed({ titles, rows }: MechanicsTable, range: (path: SpecPath) => Str
 /** A finding of other variants only is none of this one's. */
 function concerns({ variants }: Finding, shown: VariantAnalysis | undefined): boolean {
   return variants.length === 0 || shown === undefined || variants.includes(shown.name);
-}
-
-/** Faults of the text that leave parts of it unread: the drawing then shows less than was meant. */
-const breaking = new Set([
-  'yaml-syntax',
-  'tab-indentation',
-  'conflict-markers',
-  'file-too-large',
-  'empty-file',
-]);
-
-function brokenBy(findings: readonly Finding[]): string | null {
-  return findings.find(({ code, severity }) => breaking.has(code) && severity === 'error')?.message ?? null;
 }
 
 /** Where everything that has an address stands in the text. */

@@ -74,6 +74,8 @@ export interface SectionAnswer {
   readonly pairs: SectionTable;
   /** Fits and clearance of each bearing. */
   readonly bearings: SectionTable;
+  /** Further tables with their titles: of a wheel its spokes, tensions and readings. */
+  readonly tables: readonly (SectionTable & { readonly title: string })[];
   readonly findings: readonly SectionFinding[];
   readonly unchecked: readonly SectionUnchecked[];
   /** Where the parts of the drawing stand in the text, by address. */
