@@ -25,7 +25,7 @@ export interface WheelOptions {
   readonly standalone: boolean;
   /** Usable width, mm; that of A4 across without it. */
   readonly width?: number;
-  /** Without readings and faults: for the build sheet. */
+  /** Only the lacing, in one row: for the build sheet. */
   readonly brief?: boolean;
 }
 
@@ -71,7 +71,8 @@ export function drawWheel(
   const most = standalone
     ? paper.height - headAndFoot - (bars ? bars.height + gutter : 0)
     : Number.POSITIVE_INFINITY;
-  const room = width < narrow ? width : Math.min(most, width * (width < wide ? 0.68 : 0.52));
+  const share = options.brief ? 0.39 : width < wide ? 0.68 : 0.52;
+  const room = width < narrow ? width : Math.min(most, width * share);
   const scale = standalone
     ? (scales.find((one) => sideViewSize(radius, one) <= room) ?? 0.1)
     : (room - sideViewSize(radius, 0)) / (sideViewSize(radius, 1) - sideViewSize(radius, 0));
@@ -80,11 +81,16 @@ export function drawWheel(
   const left = width - side.width - behind.width - 2 * gutter;
   const most3 = Math.min((side.height - gutter) / 2 - captionHeight, left);
   const stacked = width < wide;
-  const size = stacked ? Math.min(78, (width - gutter) / 2) : most3;
+  const rest = (width - side.width - 2 * gutter) / 2;
+  const size = options.brief ? rest : stacked ? Math.min(78, (width - gutter) / 2) : most3;
   const details = (['left', 'right'] as const).map((name) =>
     lacingDetail(laced, name, size, interlaced[name]),
   );
-  const laid = stacked ? below(side, behind, details, width) : beside(side, behind, details, left);
+  const laid = options.brief
+    ? inRow([side, ...details])
+    : stacked
+      ? below(side, behind, details, width)
+      : beside(side, behind, details, left);
   const bottom = bars ? laid.bottom + gutter + bars.height : laid.bottom;
   const groups = [...laid.groups, ...(bars ? blockAt(bars, 0, laid.bottom + gutter) : [])];
   const legend = group('note', [
@@ -95,13 +101,13 @@ export function drawWheel(
         'dashed: left',
         'lengths in mm',
       ].join(' · '),
-      { x: 0, y: bottom + 5 },
+      options.brief ? { x: side.width + gutter, y: bottom - 1 } : { x: 0, y: bottom + 5 },
       { anchor: 'start', size: 3 },
     ),
   ]);
   const scene = standalone
     ? onPaper([...groups, legend], bottom + 7, { title, faults, assumed })
-    : bare([...groups, legend], width, bottom + 7);
+    : bare([...groups, legend], width, options.brief ? bottom : bottom + 7);
   const style = standalone ? sheetStyle : null;
   const frame = { title, description, printed: standalone, style, id: options.brief ? 'lacing' : 'hw' };
   return { svg: svg(scene, frame), description, assumed };
@@ -110,6 +116,17 @@ export function drawWheel(
 interface LaidOut {
   readonly groups: readonly Group[];
   readonly bottom: number;
+}
+
+function inRow(blocks: readonly Block[]): LaidOut {
+  const bottom = Math.max(...blocks.map(({ height }) => height));
+  let left = 0;
+  const groups = blocks.flatMap((block) => {
+    const placed = blockAt(block, left, (bottom - block.height) / 2);
+    left += block.width + gutter;
+    return placed;
+  });
+  return { groups, bottom };
 }
 
 function beside(side: Block, behind: Block, details: readonly Block[], left: number): LaidOut {

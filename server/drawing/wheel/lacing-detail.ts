@@ -61,7 +61,9 @@ export function lacingDetail(
           { kind: 'circle', role: 'centre', centre, radius: hub * scale },
           ...numbers,
           writing(
-            `${letter}: ${side} side seen from the ${side}, valve above`,
+            size < 66
+              ? `${letter}: seen from the ${side}`
+              : `${letter}: ${side} side seen from the ${side}, valve above`,
             { x: size / 2, y: 3 },
             { size: 3 },
           ),

@@ -11,7 +11,7 @@ export const order: Command = {
   name: 'order',
   usage: 'order PATHS… [--format text|csv|markdown|json] [--variant NAME] [--sets 10]',
   summary:
-    'List the bearings, shims, retaining rings and loose balls of many hubs by size, what is on the shelf taken off.',
+    'List the bearings, shims, retaining rings and loose balls of many hubs by size, and spokes and nipples of wheels, what is on the shelf taken off.',
   options: {
     format: {
       takes: 'FORMAT',
@@ -23,7 +23,7 @@ export const order: Command = {
   },
   run: ({ words, options, json }, cwd): Outcome => {
     if (words.length === 0)
-      return misused('order wants at least one hub file or folder', json, { lines: [] });
+      return misused('order wants at least one hub or wheel file or folder', json, { lines: [] });
     const written = options.get('sets') ?? '1';
     const sets = /^[1-9]\d{0,4}$/.test(written) ? Number(written) : null;
     if (sets === null)
@@ -37,11 +37,12 @@ export const order: Command = {
     const { workspace, files, unread } = readNamed(words, cwd);
     const hubs = files.flatMap(({ path, file }) => {
       const snapshot = workspace.snapshot(file);
-      return snapshot?.document.kind === 'hub' ? [{ path, snapshot }] : [];
+      return snapshot && snapshot.document.kind !== 'workshop' ? [{ path, snapshot }] : [];
     });
     const found = orderList(hubs, { variant: options.get('variant') ?? null, sets });
     const list = { ...found, unread: [...unread, ...found.unread] };
-    const none = hubs.length === 0 && unread.length === 0 ? [`no hub files in ${words.join(', ')}`] : [];
+    const none =
+      hubs.length === 0 && unread.length === 0 ? [`no hub or wheel files in ${words.join(', ')}`] : [];
     const format = json ? 'json' : (options.get('format') ?? 'text');
     const out =
       format === 'json'

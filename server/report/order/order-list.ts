@@ -1,6 +1,7 @@
 import type { Snapshot } from '../../workspace/workspace.ts';
 import { type Piece, piecesOf, type Unlisted } from './order-pieces.ts';
 import { type Shelf, shelfOf } from './order-shelf.ts';
+import { wheelPieces } from './wheel-pieces.ts';
 import { whyNotWhole } from './why-not-whole.ts';
 
 /** Where pieces go. */
@@ -56,7 +57,8 @@ export interface OrderOptions {
 }
 
 /**
- * Bearings, shims, retaining rings and loose balls over many hubs, grouped by size, the shelf taken off. A hub whose
+ * Bearings, shims, retaining rings and loose balls over many hubs, spokes and nipples of wheels, grouped by size, the shelf taken
+ * off. A hub whose
  * text holds back some of its parts is counted as far as it was read, and named.
  */
 export function orderList(
@@ -69,6 +71,14 @@ export function orderList(
   const unread: Unread[] = [];
   for (const { path, snapshot } of hubs) {
     const { variants } = snapshot.analysis;
+    if (snapshot.document.kind === 'wheel') {
+      const name = snapshot.document.wheel?.values.wheel?.value ?? path;
+      for (const piece of wheelPieces(snapshot)) {
+        if ('why' in piece) unknown.push({ file: path, ...piece });
+        else add(needs, piece, { file: path, hub: name, variant: null, count: piece.count * sets });
+      }
+      continue;
+    }
     const why = whyNotWhole(snapshot);
     if (why !== null) unread.push({ path, message: `${path}: ${why}` });
     const chosen = variants.find(({ name }) => name === wanted) ?? variants[0];
@@ -131,7 +141,7 @@ function lineOf(need: Need, shelf: Shelf): OrderLine {
   };
 }
 
-const kinds = ['bearing', 'shim', 'retaining-ring', 'ball'] as const;
+const kinds = ['bearing', 'shim', 'retaining-ring', 'ball', 'spoke', 'nipple'] as const;
 
 function bySize(a: OrderLine, b: OrderLine): number {
   const numbers = (line: OrderLine): number[] => line.size.match(/[\d.]+/g)?.map(Number) ?? [];

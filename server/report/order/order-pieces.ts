@@ -5,7 +5,7 @@ import { bearingMatters } from './bearing-matters.ts';
 
 /** Some pieces of one thing that a hub holds. */
 export interface Piece {
-  readonly kind: 'bearing' | 'shim' | 'retaining-ring' | 'ball';
+  readonly kind: 'bearing' | 'shim' | 'retaining-ring' | 'ball' | 'spoke' | 'nipple';
   /** Size by which things can stand for each other, mm. */
   readonly size: string;
   readonly code: string | null;

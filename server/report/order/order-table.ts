@@ -12,6 +12,8 @@ const names: Readonly<Record<OrderLine['kind'], string>> = {
   shim: 'shim',
   'retaining-ring': 'retaining ring',
   ball: 'ball',
+  spoke: 'spoke',
+  nipple: 'nipple',
 };
 
 function row(line: OrderLine): readonly string[] {

@@ -1,18 +1,18 @@
 /** What holds for every build, with how sure it is. The makers of rim, hub and spokes come first. */
 export const buildPractice = {
   cautions: [
-    'The makers of rim, hub and spokes come first where they say something else',
+    'What the makers of rim, hub and spokes say comes first',
     'Eye protection when spokes are cut, broken or pressed',
-    'Tension is let down evenly all round before a spoke is cut: one under tension flies',
-    'Never more tension than rim, spoke and hub allow; a wheel can fold while it is stressed',
-    'No tension against a missing spoke or over a tyre that is not seated',
+    'Let tension down evenly before cutting: a taut spoke flies',
+    'Never above the limits below; a wheel can fold under stress',
+    'No tension with a spoke missing or a tyre unseated',
     'Read again after the first rides',
   ],
   truing: [
-    ['sideways', '±0.15 mm', 'trade; 0.3 mm for wheels made in numbers'],
-    ['radially', '±0.2 mm', 'trade; the joint of the rim may limit it to 0.25 mm'],
-    ['dish', '0.5 mm', 'common practice; 1 mm for a utility wheel'],
-    ['spread of tension, each side', '±10 %', 'trade; ±20 % for wheels made in numbers'],
+    ['sideways', '±0.15 mm', 'trade; others 0.3 mm'],
+    ['radially', '±0.2 mm', 'trade; at the rim joint 0.25 mm'],
+    ['dish', '0.5 mm', 'common practice'],
+    ['spread of tension, each side', '±10 %', 'trade; others ±20 %'],
   ],
   work: [
     'Check the parts against the list; measure the rim in three places and the flanges',
@@ -23,6 +23,6 @@ export const buildPractice = {
     'Untwist each spoke: go past and come back; hold bladed ones',
     'Stress the wheel: press parallel spokes together in pairs; true again; repeat until nothing moves',
     'If the rim takes two waves under stress, the tension is too high: let all down half a turn',
-    'Read every spoke, write the readings below and into the file, under tension.measured',
+    'Read every spoke, write the readings into the boxes and into the file, under tension.measured',
   ],
 } as const;

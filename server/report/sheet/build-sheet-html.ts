@@ -6,8 +6,9 @@ import { sheetLook } from './sheet-look.ts';
 const look = [
   '.wheel svg{display:block;width:100%}',
   '.pair{display:grid;grid-template-columns:1fr 1fr;gap:0 6mm;font-size:7.8pt}',
-  '.lacing ol,.work ol{margin:0;padding-left:5mm}.lacing li{margin-bottom:.4mm}.pair section{break-inside:avoid}',
+  '.lacing ol,.order ol{margin:0;padding-left:5mm}.lacing li{margin-bottom:.4mm}.pair section{break-inside:avoid}',
   '.readings{font-size:7.5pt;table-layout:fixed}.readings td,.readings th{border:.15mm solid #555;text-align:center;padding:.2mm;height:4.2mm}.readings td{color:#000}',
+  '.pair td:nth-child(-n+2){white-space:nowrap}.lacing,.order{font-size:7.6pt}.order ol,.rest ul{columns:2;column-gap:6mm}.rest{font-size:6.8pt}.readings+p,.readings~p{margin:.8mm 0}h2{margin-top:1mm}.pair{font-size:7.6pt}.foot{margin-top:.6mm}body{line-height:1.13}',
   '.hw-hidden{stroke:#333}',
 ].join('');
 
@@ -22,7 +23,9 @@ export function buildSheetHtml(sheet: BuildSheet): string {
     `<div class="lacing">${list('Lacing; rim holes count from the valve, clockwise as seen from the right', sheet.lacing, 'ol')}</div>`,
     `<div class="pair">${list('Tension wanted', sheet.tension, 'ul')}${table('True within', sheet.truing)}</div>`,
     readings(sheet),
-    `<div class="pair"><div class="work">${list('Order of work', sheet.work, 'ol')}</div><div>${list('Not known: measure', sheet.measure, 'ul')}${list('Assumed', sheet.assumed, 'ul')}</div></div>`,
+    `<div class="order">${list('Order of work', sheet.work, 'ol')}</div>`,
+    list('Not known: measure', sheet.measure, 'ul'),
+    `<div class="rest">${list('Assumed', sheet.assumed, 'ul')}</div>`,
     '<p class="foot">Computed figures are for comparison. No finding means that nothing was found, not that the wheel is safe.</p>',
   ];
   return [

@@ -96,13 +96,13 @@ function partsOf({ document }: Snapshot, wheel: WheelAnalysis): SheetTable {
   const rim = [
     values?.erd ? `effective diameter ${values.erd.value.written} mm` : 'effective diameter not written',
     ...(values?.['erd-to'] ? [`to the ${values['erd-to'].value.replace('-', ' ')}`] : []),
-    ...(values?.drilling && values.drilling.value !== 'even' ? [`drilled ${values.drilling.value}`] : []),
   ].join(' ');
+  const drilling = values?.drilling?.value ?? 'even';
   return {
     titles: ['Count', 'Part', 'What'],
     rows: [
       ['1', 'hub', wheel.hub?.name ?? 'not read'],
-      ['1', 'rim', rim],
+      ['1', 'rim', drilling === 'even' ? rim : `${rim}, drilled ${drilling}`],
       ...[...spokes.values()].map(({ count, cells }) => [String(count), ...cells]),
       ...(total > 0 ? [[String(total), 'nipple', nipple]] : []),
       ...(nipples?.washer && total > 0
@@ -136,7 +136,7 @@ function tensionOf({ tension }: WheelAnalysis): readonly string[] {
   const share = set.spread === null ? null : set.spread / set.value;
   const line = (side: 'left' | 'right'): string => {
     const { value, most, mostFrom, least, withTyre } = tension.sides[side];
-    const spread = share === null ? '' : ` ±${sayTension(share * value)}`;
+    const spread = share === null ? '' : ` ±${sayTension(Math.round(share * value))}`;
     const tyre = withTyre
       ? `; ${sayTension(withTyre.lo)} to ${sayTension(withTyre.hi)} once the tyre is inflated`
       : '';
@@ -145,7 +145,7 @@ function tensionOf({ tension }: WheelAnalysis): readonly string[] {
   return [
     line('left'),
     line('right'),
-    `left over right ${ratio.toFixed(2)}, by the lengths of the flanges from the middle`,
+    `left over right ${ratio.toFixed(2)}, from the places of the flanges and the holes of the rim`,
     ...(set.written ? [] : ['no tension is written in the file: these are usual figures']),
   ];
 }
