@@ -63,3 +63,17 @@ test('readings that do not balance say both ratios', () => {
   const [one] = found(read(sixteen(1200), sixteen(1000)));
   expect(one?.message).toContain('1.20 times the tension of the right, balance asks for 1.00');
 });
+
+test('no tension at all asks for the least a new wheel should have', () => {
+  const [one, ...others] = found(sound.replace(wanted, 'value: 0 N'));
+  expect(others).toEqual([]);
+  expect(one?.message).toContain('0 N, wanted 400 N at least in a new wheel: 400 N short — 400 N on the');
+});
+
+test('crossed spokes on an odd number of holes are no wheel', () => {
+  // Geometry: leaning spokes come in twos, one each way.
+  const odd = hub.replaceAll('holes: 16', 'holes: 15');
+  const findings = found(sound.replace('holes: 32', 'holes: 30'), odd);
+  expect(findings.map(({ code }) => code)).toEqual(['crossing-impossible', 'crossing-impossible']);
+  expect(findings[0]?.message).toContain('one is left over');
+});

@@ -23,6 +23,16 @@ export const crossingImpossible: Check = {
     if (!spec || !wheel) return;
     for (const side of ['left', 'right'] as const) {
       const crosses = spec.lacing[side]?.values.crosses;
+      const holes = wheel.hub?.flanges[side]?.holes ?? null;
+      if (crosses && 0 < crosses.value && holes !== null && holes % 2 === 1) {
+        yield {
+          path: crosses.path,
+          message: `${crosses.value} crossings on the ${side} flange with its ${holes} holes: crossed spokes lean forwards and backwards in turn, and one is left over — a hub with an even number of holes, or crosses: 0 where the hub’s maker allows radial spokes`,
+          data: { crosses: crosses.value, holes },
+          doubts: [crosses.path],
+        };
+        continue;
+      }
       const group = wheel.groups.find((one) => one.side === side && one.crossing !== null);
       const crossing = group?.crossing;
       if (!crosses || !crossing || crosses.value === 0 || crossing.verdict === 'free') continue;

@@ -33,14 +33,14 @@ function* wantedLow(analysis: Analysis): Iterable<Draft> {
     .toSorted((a, b) => a.value / a.least - b.value / b.least || (a.side === tension.set.side ? -1 : 1));
   const [worst] = low;
   if (!worst) return;
-  const needed = tension.set.value * (worst.least / worst.value);
-  const best = Math.ceil(needed / 10) * 10;
-  const room = (['left', 'right'] as const).every(
-    (side) =>
-      (tension.sides[side].value * best) / tension.set.value +
-        (side === tension.set.side ? (tension.set.spread ?? 0) : 0) <=
-      tension.sides[side].most,
-  );
+  // Balance holds for a tension of nothing too.
+  const shareOf = (side: 'left' | 'right'): number =>
+    side === tension.set.side ? 1 : side === 'left' ? tension.ratio : 1 / tension.ratio;
+  const best = Math.ceil(worst.least / shareOf(worst.side) / 10) * 10;
+  const room = (['left', 'right'] as const).every((side) => {
+    const single = side === tension.set.side ? (tension.set.spread ?? 0) : 0;
+    return shareOf(side) * best + single <= tension.sides[side].most;
+  });
   const spread = tension.set.spread === null ? '' : ` ±${tension.set.spread}`;
   yield {
     path: value.path,
@@ -49,7 +49,7 @@ function* wantedLow(analysis: Analysis): Iterable<Draft> {
     fixes: room
       ? [
           {
-            title: `Change the tension to ${best}${spread} N: the ${worst.side} side then has ${newtons((worst.value * best) / tension.set.value)}`,
+            title: `Change the tension to ${best}${spread} N: the ${worst.side} side then has ${newtons(shareOf(worst.side) * best)}`,
             changes: setValue(analysis.spec, value.path, `${best}${spread} N`),
             preferred: true,
           },
