@@ -155,6 +155,13 @@ test('new takes piped answers, writes the file once and never over another', asy
     const called = (path: string, input: string) => hubwright(['new', path], folder, input);
     expect(called('a.hub.yaml', answers)).toMatchObject({ exit: 0 });
     expect(readdirSync(folder)).toContain('a.hub.yaml');
+    const again = called('c.hub.yaml', answers).out;
+    expect(again).toMatch(/not checked: clamped width; it takes length of end-cap\.left/);
+    // The same file checked by hand gives the same number.
+    const findings = (
+      hubwrightJson(['check', 'c.hub.yaml'], folder).json as { files: { findings: unknown[] }[] }
+    ).files[0]?.findings;
+    expect(again).toContain(`its checks find ${findings?.length} faults`);
     expect(called('there.hub.yaml', answers).err).toContain('is there already');
     expect(called('b.hub.yaml', 'Whinchat\n')).toMatchObject({ exit: 1 });
     expect(readdirSync(folder)).not.toContain('b.hub.yaml');

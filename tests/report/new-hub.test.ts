@@ -31,6 +31,7 @@ const front = {
   'Distance between': '62.03',
   'Bore of the': '25.985 ±0.002',
   'Depth of the': '5.1',
+  'Is there a retaining ring': 'no',
   Force: '5 kN',
 };
 
@@ -58,6 +59,63 @@ test('a bearing whose code is not readable is named by its size and what closes 
   });
   expect(text).toContain('code: 6902-2Z\n    width: measured 6.93');
   expect(doubts.join()).toMatch(/6902-2Z by its size/);
+});
+
+test('a bearing whose sides nobody saw keeps its size, and no code says it is open', () => {
+  const { text, doubts } = converse({
+    ...front,
+    'Code engraved on the left': '?',
+    'Bore, outside diameter and width of the left': '15.02 27.99 6.93',
+  });
+  expect(text).toContain('size: 15x28x7\n    width: measured 6.93');
+  expect(doubts.join()).toMatch(/size of 6902.*once its seals are seen/);
+  expect(readSpec(text, 'hub').problems).toEqual([]);
+});
+
+test.each(['?', "don't know", 'Don’t know', 'not known', 'unknown', '-'])(
+  '%s is as good as an empty answer to every question but the name',
+  (words) => {
+    const names: string[] = ['Whinchat'];
+    for (let asked = 0; asked < 80; asked++) {
+      const turn = measuredHub(names);
+      if (turn.kind === 'file') {
+        expect(turn.text).toBe(converse({ Name: 'Whinchat' }).text);
+        return;
+      }
+      expect(turn.question.problem).toBeNull();
+      names.push(words);
+    }
+    throw new Error('no end');
+  },
+);
+
+test('a retaining ring that nobody looked for is a doubt, one that was seen is written', () => {
+  const unseen = converse({ ...front, 'Is there a retaining ring': '' });
+  expect(unseen.doubts).toEqual([
+    expect.stringMatching(/retaining ring before the left bearing: look before it is pushed/),
+    expect.stringMatching(/retaining ring before the right bearing/),
+  ]);
+  expect(unseen.text).not.toContain('retaining-ring');
+  // The more particular question stands first: answers go by what a question begins with.
+  const seen = converse({
+    'Is there a retaining ring before the outboard': 'yes',
+    'Which wheel': 'rear',
+    ...front,
+  });
+  expect(seen.text.match(/retaining-ring/g)).toHaveLength(1);
+  expect(seen.text.indexOf('retaining-ring')).toBeGreaterThan(seen.text.indexOf('freehub:'));
+});
+
+test('what shell and axle are made of is written where it is known', () => {
+  const { text } = converse({ ...front, 'What the shell': 'titanium', 'What the axle': 'steel' });
+  expect(text).toContain('shell:\n  material: titanium\n');
+  expect(text).toContain('axle:\n  material: steel\n');
+  expect(converse(front).text).not.toContain('material');
+});
+
+test('a width nobody measured is taken, and said to be', () => {
+  const { doubts } = converse({ ...front, 'Width over': '' });
+  expect(doubts).toEqual(['the width is not measured: 100 mm is taken']);
 });
 
 test('a size that no bearing has stands as it was read, with a doubt', () => {

@@ -1,10 +1,12 @@
 import { existsSync, writeSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { jsonText } from '../../report/json-text.ts';
+import { leftOpen } from '../../report/new-hub/left-open.ts';
 import { measuredHub, type Turn } from '../../report/new-hub/measured-hub.ts';
 import { askLine } from '../ask-line.ts';
 import { messageLines, misused } from '../failures.ts';
 import type { Command, Outcome } from '../outcome.ts';
+import { readOneHub } from '../read-one-hub.ts';
 import { writeFile } from '../write-file.ts';
 
 /** `new FILE`: asks what was measured on a hub and writes its file. */
@@ -37,18 +39,26 @@ export const newHub: Command = {
         out: turn.text,
         err: messageLines([`${path} cannot be written: ${failure}; this is what it would hold`]),
       };
-    const next = `written to ${path}; what it holds is checked by: hubwright check ${path}`;
+    const read = readOneHub(path, cwd);
+    const open = 'snapshot' in read ? leftOpen(read.snapshot) : { unchecked: [], findings: 0 };
     const out = json
-      ? jsonText({ file: path, name: turn.name, doubts: turn.doubts, text: turn.text })
-      : `${[...turn.doubts, next].join('\n')}\n`;
+      ? jsonText({ file: path, name: turn.name, doubts: turn.doubts, ...open, text: turn.text })
+      : `${[...turn.doubts, ...open.unchecked, closing(path, open.findings)].join('\n')}\n`;
     return { exit: 0, out, err: '' };
   },
 };
 
+function closing(path: string, findings: number): string {
+  if (findings === 0)
+    return `written to ${path}; its checks find nothing. What is not written was not checked.`;
+  const count = findings === 1 ? 'one fault' : `${findings} faults`;
+  return `written to ${path}; its checks find ${count}: hubwright check ${path}`;
+}
+
 /** Asks until the file is whole; null where the answers end before. Questions go to the terminal, not into the result. */
 function converse(): Extract<Turn, { kind: 'file' }> | null {
   const answers: string[] = [];
-  say('An empty answer is "not known"; < takes the last answer back.\n');
+  say('An empty answer, ? or "don\'t know" is "not known"; < takes the last answer back.\n');
   for (;;) {
     const turn = measuredHub(answers);
     if (turn.kind === 'file') return turn;

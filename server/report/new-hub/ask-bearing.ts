@@ -33,7 +33,7 @@ export function* askBearing(name: string, same: FoundBearing | null): Script<Fou
     },
   );
   if (code === '=' && same) return same;
-  if (code !== '') return { lines: [`code: ${code}`], ...sizesOf(code), doubt: null };
+  if (code !== '') return { lines: [`code: ${quoted(code)}`], ...sizesOf(code), doubt: null };
   const size = yield* ask(
     {
       text: `Bore, outside diameter and width of ${name}, by calliper`,
@@ -75,27 +75,48 @@ export function* askBearing(name: string, same: FoundBearing | null): Script<Fou
       doubt: `${name}: no known bearing is ${[size.bore, size.outside, size.width].map(plain).join(' × ')}${near}; measure again`,
     };
   }
-  const closed = yield* choose(`What closes ${name}`, [
-    'rubber seals',
-    'metal shields',
-    'nothing, it is open',
-  ]);
-  const suffix = closed === 'rubber seals' ? '-2RS' : closed === 'metal shields' ? '-2Z' : '';
+  const closed = yield* choose(`What closes ${name}`, ['not seen', ...Object.keys(closures)]);
   const base = best.code.replace(/-2(RS|Z)$/, '');
-  const written = `${base}${suffix}`;
-  const decoded = decodeBearing(written);
-  const fits = 'bearing' in decoded && Math.abs(decoded.bearing.width - size.width) < 0.2;
   const alike = others.map((other) => other.code.replace(/-2(RS|Z)$/, '')).filter((other) => other !== base);
+  const alsoFit =
+    alike.length > 0 ? `; the same readings fit ${[...new Set(alike)].slice(0, 3).join(', ')}` : '';
+  const written = `${base}${closures[closed] ?? ''}`;
+  const decoded = decodeBearing(written);
+  // A code says what closes the bearing; what nobody saw is not written into one.
+  if (
+    closed === 'not seen' ||
+    !('bearing' in decoded) ||
+    0.2 <= Math.abs(decoded.bearing.width - size.width)
+  ) {
+    const standard = [best.bore, best.outside, best.width].map(plain).join('x');
+    const why =
+      closed === 'not seen'
+        ? 'write its code once its seals are seen'
+        : `no ${written} is this wide; look again`;
+    return {
+      lines: [`size: ${standard}`, width],
+      outside: best.outside,
+      width: size.width,
+      doubt: `${name} has the size of ${base}${alsoFit}; ${why}`,
+    };
+  }
   return {
-    lines: [`code: ${fits ? written : best.code}`, width],
+    lines: [`code: ${written}`, width],
     outside: best.outside,
     width: size.width,
-    doubt:
-      alike.length > 0
-        ? `${name} taken as ${written} by its size; the same readings fit ${[...new Set(alike)].slice(0, 3).join(', ')}`
-        : null,
+    doubt: alsoFit === '' ? null : `${name} taken as ${written} by its size${alsoFit}`,
   };
 }
+
+/** What closes a bearing, and how its code says so. */
+const closures: Readonly<Record<string, string>> = {
+  'rubber seals': '-2RS',
+  'metal shields': '-2Z',
+  'nothing, it is open': '',
+};
+
+/** Signs that mean something else in the file than in a code stand in quotes. */
+const quoted = (code: string): string => (/^[\w ./-]+$/.test(code) ? code : JSON.stringify(code));
 
 function sizesOf(code: string): { readonly outside: number | null; readonly width: number | null } {
   const decoded = decodeBearing(code);

@@ -3,7 +3,7 @@ import { readDimension } from '../../spec/dimension.ts';
 import { readQuantity } from '../../spec/quantity.ts';
 import { addUpDoubt } from './add-up-doubt.ts';
 import { askBearing, type FoundBearing } from './ask-bearing.ts';
-import { ask, choose, type Question, type Script } from './question.ts';
+import { ask, choose, type Question, type Script, seen } from './question.ts';
 
 /** What the answers so far lead to: the next question, or the file. */
 export type Turn =
@@ -63,6 +63,7 @@ function* hub(): Script<File> {
   const caps = yield* endCaps();
   const housing = yield* shell(left, right);
   const axle = yield* reading('Diameter of the axle under the inner rings', 'mm', '16.99');
+  const axleOf = yield* choose('What the axle is made of', metals);
   const clamp = yield* ask(
     { text: 'Force of the axle or skewer that clamps it', hint: 'as 5 kN; empty: not known', choices: null },
     (answer) => {
@@ -82,16 +83,25 @@ function* hub(): Script<File> {
         ...bearings.map((bearing) => bearing.width),
       ])
     : [];
-  const doubts = [...bearings.flatMap(({ doubt }) => doubt ?? []), ...addUp];
+  const doubts = [
+    ...bearings.flatMap(({ doubt }) => doubt ?? []),
+    ...(width === null
+      ? [`the width is not measured: ${widthOf(null, position).split(' ')[0]} mm is taken`]
+      : []),
+    ...addUp,
+    ...housing.doubts,
+    ...(driver?.doubts ?? []),
+  ];
+  const axleLines = [...madeOf(axleOf), ...(axle === null ? [] : [`  diameter: ${nominalOf(axle)}`])];
   const text = [
     '# As found on the stand: what was read off the parts is written as measured.',
     `hub: ${quoted(name)}`,
     `position: ${position}`,
     `width: ${widthOf(width, position)}`,
     '',
-    ...housing,
+    ...housing.lines,
     ...(driver ? driver.housing : []),
-    ...(axle === null ? [] : ['', 'axle:', `  diameter: ${nominalOf(axle)}`]),
+    ...(axleLines.length === 0 ? [] : ['', 'axle:', ...axleLines]),
     '',
     'stack:',
     ...item('end-cap', 'left', caps.left),
@@ -136,14 +146,22 @@ function* endCaps(): Script<{ readonly left: readonly string[]; readonly right: 
   return { left: [...measured('length', left), ...rest], right: [...measured('length', right), ...rest] };
 }
 
-function* shell(left: FoundBearing, right: FoundBearing): Script<readonly string[]> {
+interface Shell {
+  readonly lines: readonly string[];
+  readonly doubts: readonly string[];
+}
+
+function* shell(left: FoundBearing, right: FoundBearing): Script<Shell> {
+  const metal = yield* choose('What the shell is made of', metals);
   const shoulders = yield* reading('Distance between the two shoulders in the shell', 'mm', '62.03');
   const outside = yield* reading('Outside diameter of the shell around its seats', 'mm', '34');
   const seats: string[] = [];
+  const doubts: string[] = [];
   for (const side of ['left', 'right'] as const) {
     const bore = yield* reading(`Bore of the ${side} seat, by bore gauge`, 'mm', '25.985');
     const depth = yield* reading(`Depth of the ${side} seat, from the end of the shell`, 'mm', '5.1');
-    const ring = yield* choose(`Is there a retaining ring before the ${side} bearing`, ['no', 'yes']);
+    const ring = yield* choose(`Is there a retaining ring before the ${side} bearing`, seen);
+    if (ring === 'not looked') doubts.push(lookForRing(`the ${side} bearing`));
     const keys = [
       ...boreOf(bore, side === 'left' ? left : right),
       ...measured('depth', depth),
@@ -151,14 +169,27 @@ function* shell(left: FoundBearing, right: FoundBearing): Script<readonly string
     ];
     seats.push(`    ${side}: ${keys.length === 0 ? '{}' : `{ ${keys.join(', ')} }`}`);
   }
-  return [
-    'shell:',
-    ...measured('outside', outside).map((line) => `  ${line}`),
-    ...measured('between-shoulders', shoulders).map((line) => `  ${line}`),
-    '  seats:',
-    ...seats,
-  ];
+  return {
+    lines: [
+      'shell:',
+      ...madeOf(metal),
+      ...measured('outside', outside).map((line) => `  ${line}`),
+      ...measured('between-shoulders', shoulders).map((line) => `  ${line}`),
+      '  seats:',
+      ...seats,
+    ],
+    doubts,
+  };
 }
+
+/** A bearing that is pressed against a ring nobody took out breaks the seat. */
+const lookForRing = (bearing: string): string =>
+  `nobody looked for a retaining ring before ${bearing}: look before it is pushed`;
+
+const metals = ['not known', 'aluminium', 'steel', 'titanium'] as const;
+
+const madeOf = (metal: (typeof metals)[number]): readonly string[] =>
+  metal === 'not known' ? [] : [`  material: ${metal}`];
 
 interface Driver {
   readonly bearings: readonly FoundBearing[];
@@ -166,6 +197,7 @@ interface Driver {
   readonly lengths: readonly (readonly string[])[];
   readonly housing: readonly string[];
   readonly stack: readonly string[];
+  readonly doubts: readonly string[];
 }
 
 function* freehub(same: FoundBearing): Script<Driver | null> {
@@ -176,7 +208,10 @@ function* freehub(same: FoundBearing): Script<Driver | null> {
   const gap = yield* reading('Length of what stands between shell bearing and freehub bearing', 'mm', '1.2');
   const inner = yield* reading('Length of the spacer inside the freehub', 'mm', '20.01');
   const shoulders = yield* reading('Distance between the two shoulders in the freehub', 'mm', '20');
+  const ring = yield* choose('Is there a retaining ring before the outboard bearing of the freehub', seen);
+  const held = ring === 'yes' ? ['retaining-ring: { side: open }'] : [];
   return {
+    doubts: ring === 'not looked' ? [lookForRing('the outboard bearing of the freehub')] : [],
     bearings: [inboard, outboard],
     lengths: [measured('length', gap), measured('length', inner)],
     housing: [
@@ -185,7 +220,7 @@ function* freehub(same: FoundBearing): Script<Driver | null> {
       ...measured('between-shoulders', shoulders).map((line) => `  ${line}`),
       '  seats:',
       `    left: { ${boreOf(null, inboard).join(', ')} }`,
-      `    right: { ${boreOf(null, outboard).join(', ')} }`,
+      `    right: { ${[...boreOf(null, outboard), ...held].join(', ')} }`,
     ],
     stack: [
       ...item('spacer', 'gap', measured('length', gap)),

@@ -13,6 +13,10 @@ export interface Question {
 /** Asks until an answer is taken. `take` gives the value, or why not. */
 export type Script<T> = Generator<Question, T, string>;
 
+/** What people say in place of an answer they do not have. */
+const notKnown =
+  /^(\?+|-+|(i )?(don[’']?t|do not) know|not (known|sure|measured|seen|readable)|unknown|no idea)$/i;
+
 /** A question whose answer is read by `take`; asked again, with the reason, until it is understood. */
 export function* ask<T>(
   question: Omit<Question, 'problem'>,
@@ -21,11 +25,15 @@ export function* ask<T>(
   let problem: string | null = null;
   for (;;) {
     const answer: string = yield { ...question, problem };
-    const taken = take(answer.trim());
+    const said = answer.trim();
+    const taken = take(notKnown.test(said) ? '' : said);
     if ('value' in taken) return taken.value;
     problem = taken.problem;
   }
 }
+
+/** What is asked of everything that may be there without anybody having looked. */
+export const seen = ['not looked', 'no', 'yes'] as const;
 
 /** One of a few words; a beginning of one will do, nothing takes the first. */
 export function* choose<const C extends string>(
@@ -35,7 +43,11 @@ export function* choose<const C extends string>(
 ): Script<C> {
   return yield* ask({ text, hint, choices }, (answer) => {
     if (answer === '') return { value: choices[0] };
-    const found = choices.filter((choice) => choice.toLowerCase().startsWith(answer.toLowerCase()));
+    const said = answer.toLowerCase();
+    const whole = choices.filter((choice) => choice.toLowerCase() === said);
+    // The whole word wins over others that begin with it: `no` is not `not looked`.
+    const found =
+      whole.length > 0 ? whole : choices.filter((choice) => choice.toLowerCase().startsWith(said));
     const [only] = found;
     return only !== undefined && found.length === 1
       ? { value: only }
