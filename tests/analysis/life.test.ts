@@ -158,3 +158,12 @@ stack:
   expect(life.kilometres).toBeNull();
   expect(life.missing.join()).toContain('cups and cones');
 });
+
+test('a stainless bearing is said to be rated as if it were of bearing steel', () => {
+  expect(lifeOf(asWritten(hub({ code: 'S6902-2RS' })), null, options).assumed.join()).toContain(
+    'carries less',
+  );
+  expect(lifeOf(asWritten(hub({ code: '6902-2RS' })), null, options).assumed.join()).not.toContain(
+    'carries less',
+  );
+});

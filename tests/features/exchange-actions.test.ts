@@ -77,3 +77,9 @@ test('a house code gives way to the code that is used instead', () => {
     'C3',
   ]);
 });
+
+/* Martensitic stainless rings are softer than 100Cr6 and are rated lower: common practice, by how much differs by maker. */
+test('stainless steel is never said to live as long as bearing steel', () => {
+  const stainless = offered(hub).find(({ title }) => title.includes('of stainless steel'));
+  expect(stainless?.title).toMatch(/life, for comparison, .* → not known/);
+});

@@ -141,3 +141,20 @@ test('the sheet of a hub with cones counts its balls, asks for the bench play an
   });
   expect(JSON.stringify(sheet?.care)).not.toContain('sealed bearings');
 });
+
+test('a part that was only measured is told once', () => {
+  const [sheet] = sheetsOf(
+    small
+      .replace('spacer: centre', 'spacer: centre\n    length: measured 62.05')
+      .replace('end-cap: right\n    length: 14', 'end-cap: right\n    length: 14 measured 14.03'),
+  );
+  const note = (address: string) => sheet?.parts.find((part) => part.address === address)?.note;
+  expect(note('spacer.centre')).toBe('as measured');
+  expect(note('end-cap.right')).toBe('measured 14.03');
+});
+
+test('play that the clamp takes whole has its limit on the sheet and is never about none', () => {
+  const [sheet] = sheetsOf(readFileSync(join(samples, 'redshank-clamp.hub.yaml'), 'utf8'));
+  const clamped = sheet?.readings.find(({ what }) => what.startsWith('play clamped'))?.wanted;
+  expect(clamped).toBe('at most 0.05 mm; none left as it stands: see the findings');
+});

@@ -99,6 +99,7 @@ export function inHub(variant: VariantAnalysis, { workshop }: Analysis, address:
     mounted: bearing?.contactAngle ? null : (bearing?.mounted?.mean ?? null),
     playClamped: closed?.playClamped ?? null,
     ballLoad: closed?.ballLoad ?? null,
-    kilometres: life?.kilometres ?? null,
+    // Stainless steel carries less than the ratings of bearing steel, by how much its maker alone knows.
+    kilometres: bearing?.stack.bearing?.material === 'stainless' ? null : (life?.kilometres ?? null),
   };
 }

@@ -114,12 +114,20 @@ export function lifeOf(variant: VariantAnalysis, workshop: Workshop | null, opti
   });
   if (assembly.line.some(({ part }) => part.kind === 'cone'))
     missing.push('life of cups and cones: no standard rates them');
+  const stainless = assembly.bearings
+    .filter(
+      ({ address, bearing }) =>
+        bearing?.material === 'stainless' && lives.some((life) => life.address === address),
+    )
+    .map(
+      ({ address }) => `${address} rated as of bearing steel: its stainless steel is softer and carries less`,
+    );
   const whole = missing.length === 0 && lives.length > 0;
   return {
     bearings: lives,
     kilometres: whole ? systemLife(lives.map(({ kilometres }) => kilometres)) : null,
     missing,
-    assumed: [...assumed, ...lives.flatMap((life) => ratingAssumed(life))],
+    assumed: [...assumed, ...lives.flatMap((life) => ratingAssumed(life)), ...stainless],
   };
 }
 

@@ -44,7 +44,7 @@ function* taken(analysis: Analysis, variant: VariantAnalysis): Iterable<Draft> {
     const todo = best
       ? sayPlayChange(best)
       : stiffer
-        ? 'make it stiffer'
+        ? `make ${middleOf(located)} of steel, or longer`
         : 'fit a longer or a stiffer spacer';
     const bench = millimetres(Math.max(0, result.playUnclamped));
     yield {

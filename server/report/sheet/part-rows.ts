@@ -63,8 +63,14 @@ function rowOf(
       .filter((text) => text !== '')
       .join(', '),
     size: item.settled ? `${times}${written(item.settled)}` : 'length not written: measure it',
-    note: item.settled?.built ? `measured ${plain(item.settled.built.nominal)}` : '',
+    note: noteOf(item.settled),
   };
+}
+
+/** A reading beside what was drawn; of a part that was only read the size is the reading already. */
+function noteOf(settled: Settled | undefined | null): string {
+  if (!settled?.built) return '';
+  return settled.built === settled.drawn ? 'as measured' : `measured ${plain(settled.built.nominal)}`;
 }
 
 function written({ drawn: { nominal, lower, upper } }: Settled): string {

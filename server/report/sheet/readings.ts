@@ -17,14 +17,16 @@ export function readingsOf(variant: VariantAnalysis, { limits }: Analysis): read
     const { result, loop } = pair;
     if (!isClosed(pair)) return [];
     const bench = Math.max(0, result.playUnclamped);
-    const clamped = result.ballLoad > 0 ? 'none left: see the findings' : micrometres(result.playClamped);
+    const limit = `at most ${millimetres(most)}`;
+    const clamped =
+      result.ballLoad > 0
+        ? `${limit}; none left as it stands: see the findings`
+        : `about ${micrometres(result.playClamped)}, ${limit}`;
     return [
       { what: `play on the bench, ${loop.housing}`, wanted: `about ${micrometres(bench)}` },
       {
         what: `play clamped, ${loop.housing}`,
-        wanted: clamp
-          ? `about ${clamped}, at most ${millimetres(most)}`
-          : `at most ${millimetres(most)}, in the frame`,
+        wanted: clamp ? clamped : `${limit}, in the frame`,
       },
     ];
   });
