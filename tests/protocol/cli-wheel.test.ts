@@ -71,3 +71,19 @@ test('wheel wants one wheel file', async () => {
     expect(hubwright(['wheel', 'plover-rear.hub.yaml'], folder).err).toContain('NAME.wheel.yaml');
   });
 });
+
+test('a wheel file is drawn, gets its build sheet and stands in the order; one with too little says what to ask', async () => {
+  const files = { 'plover-rear.hub.yaml': hub, 'a.wheel.yaml': wheel, 'b.wheel.yaml': head };
+  await withFiles(files, (folder) => {
+    const drawn = hubwright(['draw', 'a.wheel.yaml'], folder);
+    expect([drawn.exit, drawn.out.slice(0, 4)]).toEqual([0, '<svg']);
+    const sheet = hubwright(['sheet', 'a.wheel.yaml'], folder);
+    expect([sheet.exit, sheet.out.split('\n')[0]]).toEqual([0, '# Plover touring rear']);
+    expect(hubwright(['order', 'a.wheel.yaml'], folder).out).toMatch(/^spoke +291 +2\.0\/1\.8\/2\.0/m);
+    const little = hubwright(['draw', 'b.wheel.yaml'], folder);
+    expect(little.exit).toBe(1);
+    expect(little.err).toContain('hubwright wheel b.wheel.yaml says what is missing');
+    expect(hubwright(['sheet', 'b.wheel.yaml'], folder).out).toContain('rim.erd');
+    expect(hubwright(['sheet', 'a.wheel.yaml', '--variant', 'x'], folder).exit).toBe(2);
+  });
+});

@@ -22,7 +22,8 @@ export const draw: Command = {
   },
   run: ({ words, options, json }, cwd): Outcome => {
     const [path, ...more] = words;
-    if (path === undefined || more.length > 0) return misused('draw wants one hub or wheel file', json);
+    if (path === undefined || more.length > 0)
+      return misused('draw wants one hub file or one wheel file', json);
     const output = options.get('output') ?? null;
     if (output !== null && !/\.svg$/i.test(output))
       return misused(`${output} does not end in .svg: draw writes SVG files`, json);

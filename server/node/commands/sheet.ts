@@ -27,7 +27,8 @@ export const sheet: Command = {
   },
   run: ({ words, options, json }, cwd): Outcome => {
     const [path, ...more] = words;
-    if (path === undefined || more.length > 0) return misused('sheet wants one hub or wheel file', json);
+    if (path === undefined || more.length > 0)
+      return misused('sheet wants one hub file or one wheel file', json);
     const output = options.get('output') ?? null;
     if (output !== null && !/\.(html?|md)$/i.test(output))
       return misused(`${output} ends neither in .html nor in .md: sheet writes those`, json, { file: path });
