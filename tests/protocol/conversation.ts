@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { afterEach, expect, test } from 'vitest';
 import { positionsIn } from '../../server/features/positions.ts';
 import { hubWith, soundHub } from '../support/spec-at-cursor.ts';
@@ -286,6 +287,43 @@ export function testConversation(openLine: () => Line): void {
     await client.open(wheel, 'wheel: Dunlin\nhub: ./dunlin-front.hub.yaml\n', 'wheel-spec');
     const links = await client.ask('textDocument/documentLink', { textDocument: { uri: wheel } });
     expect(links).toMatchObject([{ target: uri }]);
+  });
+
+  test('other end caps in a hub are told of in the wheel that is built on it', async () => {
+    const client = await start();
+    const samples = new URL('../../client/samples/', import.meta.url);
+    const hub = readFileSync(new URL('curlew-family.hub.yaml', samples), 'utf8');
+    const longer = hub
+      .replace('width: 110 ±0.2', 'width: 115 ±0.2')
+      .replace('end-cap.right: { length: 20.05', 'end-cap.right: { length: 25.05');
+    expect(longer).toContain('25.05');
+    const file = 'file:///saltmarsh/curlew-family.hub.yaml';
+    const wheel = 'file:///saltmarsh/curlew.wheel.yaml';
+    await client.open(file, hub);
+    await client.open(
+      wheel,
+      `wheel: Curlew front
+hub: ./curlew-family.hub.yaml
+variant: wide-110
+rim: { erd: 596.5, erd-to: nipple-seat, holes: 32, tension-limit: 1250 N }
+lacing:
+  left: { crosses: 3, heads: alternate }
+  right: { crosses: 3, heads: alternate }
+tension: { side: left, value: 1200 N }
+`,
+      'wheel-spec',
+    );
+    expect(await client.findings(wheel)).toEqual([]);
+    // The right cap is 5 longer, so the middle lies 2.5 further right: flanges at 31.5 and 26.5, and the right
+    // spokes pull 31.5/26.5 of 1200 N, some 1430 N.
+    await client.change(file, 2, [{ text: longer }]);
+    await client.until('a finding of the wheel', (all) =>
+      all.some(
+        (one) => one.uri === wheel && one.diagnostics.some(({ code }) => code === 'tension-over-limit'),
+      ),
+    );
+    const latest = client.published.filter((one) => one.uri === wheel).at(-1);
+    expect(latest?.diagnostics[0]?.message).toMatch(/^14[23]0 N on the right side, which balance asks for/);
   });
 
   test('files are read through a client that offers it, and findings of closed files are shown when asked for', async () => {
