@@ -44,7 +44,11 @@ export function missingKey(reader: Reader, missing: Missing): void {
 
 function whereName(section: SectionId, path: SpecPath): string {
   const kind = /^(?:part|beside):(.*)$/.exec(section)?.[1];
-  return kind ? `this ${kind}` : String(path.at(-1));
+  if (kind) return `this ${kind}`;
+  // A side alone does not tell which of the seats, flanges or cups it is.
+  const name = String(path.at(-1));
+  if (section === 'seat') return `seat ${String(path.at(-3))}.${name}`;
+  return /^(?:left|right)$/.test(name) ? `${name} of ${String(path.at(-2))}` : name;
 }
 
 function insertFix(reader: Reader, { info, map, path }: Missing): Fix | null {

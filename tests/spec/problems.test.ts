@@ -539,3 +539,12 @@ test('an empty file is begun by its fix', () => {
   const fix = readHub('').problems[0]?.fixes[0];
   expect(fix && readHub(applyFix('', fix, 'Knot rear')).problems).toEqual([]);
 });
+
+test('a bore that is missing is asked for at its seat by the address the seat has elsewhere', () => {
+  const { problems } = readHub(
+    'hub: A\nposition: front\nwidth: 100\nfreehub: { seats: { right: { depth: 2 } } }\nstack:\n  - { end-cap: left, length: 100 }\n',
+  );
+  expect(problems.map(({ message }) => message)).toEqual([
+    'bore is missing in seat freehub.right, such as bore: 26 N7',
+  ]);
+});
