@@ -77,3 +77,10 @@ test('crossed spokes on an odd number of holes are no wheel', () => {
   expect(findings.map(({ code }) => code)).toEqual(['crossing-impossible', 'crossing-impossible']);
   expect(findings[0]?.message).toContain('one is left over');
 });
+
+test('radial spokes are not proposed where no crossing lies free', () => {
+  const [one] = found(sound.replace('erd: 596.5 ±0.5', 'erd: 46'));
+  expect(one?.code).toBe('crossing-impossible');
+  expect(one?.message).toContain('look at rim.erd and the circle of the flange');
+  expect(one?.fixes.filter(({ title }) => title.startsWith('Change crosses'))).toEqual([]);
+});

@@ -39,11 +39,12 @@ export const crossingImpossible: Check = {
       const lies = crossing.verdict === 'over the next head';
       const degrees = Math.round((crossing.lean * 180) / Math.PI);
       const { most } = crossing;
-      const better = most < crosses.value;
+      // Whether a flange bears radial spokes is for its maker to say: none are proposed.
+      const better = 0 < most && most < crosses.value;
       yield {
         path: crosses.path,
         severity: lies ? 'warning' : 'error',
-        message: `with ${crosses.value} crossings the ${side} spokes leave their flange at ${degrees}° and lie ${crossing.verdict === 'past the tangent' ? 'past the tangent' : crossing.verdict}, ${crossing.neighbour.toFixed(1)} mm from the middle of the next hole — ${better ? `${most} at most lie free` : 'a larger flange'}`,
+        message: `with ${crosses.value} crossings the ${side} spokes leave their flange at ${degrees}° and lie ${crossing.verdict === 'past the tangent' ? 'past the tangent' : crossing.verdict}, ${crossing.neighbour.toFixed(1)} mm from the middle of the next hole — ${better ? `${most} at most lie free` : 'look at rim.erd and the circle of the flange'}`,
         data: { crosses: crosses.value, most, leanDegrees: degrees, neighbour: crossing.neighbour },
         doubts: [crosses.path],
         fixes: better
