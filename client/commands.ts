@@ -10,6 +10,7 @@ import { measureHub } from './measure-hub.ts';
 import { pageUri } from './pages.ts';
 import { drawnLanguages, type Preview } from './preview-panel.ts';
 import type { ServerLine } from './server-line.ts';
+import { writeOrder } from './write-order.ts';
 import { writeSheet } from './write-sheet.ts';
 
 /** One command, one request. */
@@ -21,6 +22,7 @@ export function registerCommands(context: vscode.ExtensionContext, line: ServerL
   command('hubwright.checkWorkspace', () => checkWorkspace(line));
   command('hubwright.newHub', () => newHub(line));
   command('hubwright.measureHub', () => measureHub(line));
+  command('hubwright.writeOrder', () => writeOrder(line));
   command('hubwright.writeSheet', (uri) => writeSheet(line, uri));
   command(explainCommand, (code) => explain(code));
 }

@@ -8,6 +8,8 @@ import {
   explainRequest,
   type MeasureAnswer,
   measureRequest,
+  type OrderAnswer,
+  orderRequest,
   type SectionAnswer,
   type SheetAnswer,
   type SkeletonAnswer,
@@ -24,6 +26,7 @@ import { drawnSection } from './drawn-section.ts';
 import { printedSheet } from './printed-sheet.ts';
 import type { Session } from './session.ts';
 import { isObject } from './settings.ts';
+import { workspaceOrder } from './workspace-order.ts';
 
 /** A dialogue of more answers than this has lost its way. */
 const mostAnswers = 500;
@@ -69,5 +72,6 @@ export function answerOwnRequests(session: Session): void {
   answer<SkeletonAnswer | null>(skeletonRequest, null, ({ name, position }) =>
     newHub(typeof name === 'string' ? name : '', position === 'rear' ? 'rear' : 'front'),
   );
+  answer<OrderAnswer | null>(orderRequest, null, () => workspaceOrder(session));
   answer(checkWorkspaceRequest, emptyCheck, () => checkWorkspace(session));
 }

@@ -8,6 +8,8 @@ import type { Uris } from './uris.ts';
 export interface WorkspaceFiles {
   /** Reads every spec file of the folders; they bound references from then on. */
   load(folders: readonly string[]): Promise<void>;
+  /** Done when the folders are read, well or not: what speaks for all files waits for it. */
+  loaded(): Promise<void>;
   /** Reads the spec files beside a file that lies in none of the folders. */
   loadBeside(file: string): Promise<void>;
   /** Reads one file anew. */
@@ -20,6 +22,7 @@ const atOnce = 16;
 export function createWorkspaceFiles(workspace: Workspace, uris: Uris, files: () => Files): WorkspaceFiles {
   let roots: readonly string[] = [];
   const beside = new Set<string>();
+  let loading: Promise<void> = Promise.resolve();
 
   const read = async (file: string): Promise<void> => {
     workspace.setFile(file, await files().readFile(uris.uri(file)));
@@ -36,13 +39,21 @@ export function createWorkspaceFiles(workspace: Workspace, uris: Uris, files: ()
     await Promise.all(Array.from({ length: atOnce }, work));
   };
 
+  const load = async (folders: readonly string[]): Promise<void> => {
+    roots = folders.map((folder) => uris.file(folder).replace(/\/+$/, ''));
+    workspace.setRoots(roots);
+    const found = await Promise.all(folders.map((folder) => files().findFiles(folder, true)));
+    await readAll(found.flat());
+  };
+
   return {
-    load: async (folders) => {
-      roots = folders.map((folder) => uris.file(folder).replace(/\/+$/, ''));
-      workspace.setRoots(roots);
-      const found = await Promise.all(folders.map((folder) => files().findFiles(folder, true)));
-      await readAll(found.flat());
+    load: (folders) => {
+      const work = load(folders);
+      // Whoever asked to load hears of a failure; whoever waits goes on with what there is.
+      loading = work.catch(() => {});
+      return work;
     },
+    loaded: () => loading,
     loadBeside: async (file) => {
       const folder = folderOf(file);
       const stands = /^[a-z][a-z0-9+.-]*:\//i.test(folder) && !roots.some((root) => isInside(root, file));

@@ -137,6 +137,15 @@ export interface SheetAnswer {
   readonly markdown: string;
 }
 
+/** Client to server: what to order for every hub and wheel of the workspace; null where there is none. */
+export const orderRequest = 'hubwright/order';
+
+export interface OrderAnswer {
+  /** How many hubs and wheels the list is for. */
+  readonly files: number;
+  readonly markdown: string;
+}
+
 /** Client to server: thousands of builds of each pair, with the parameters of the section; asked for when the typing pauses. */
 export const buildsRequest = 'hubwright/builds';
 

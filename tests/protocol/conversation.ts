@@ -326,6 +326,36 @@ tension: { side: left, value: 1200 N }
     expect(latest?.diagnostics[0]?.message).toMatch(/^14[23]0 N on the right side, which balance asks for/);
   });
 
+  test('what to order is listed for every hub of the workspace, the text in an editor before the one on disk', async () => {
+    const folder = 'file:///saltmarsh';
+    const disk: Readonly<Record<string, string>> = {
+      [`${folder}/house.workshop.yaml`]: 'stock: { bearings: { 6803-2RS: 1 } }\n',
+      [`${folder}/a.hub.yaml`]: soundHub,
+      [`${folder}/below/b.hub.yaml`]: soundHub,
+      [`${folder}/below/broken.hub.yaml`]: 'hub: [Broken',
+    };
+    const client = await start({
+      folders: [folder],
+      initializationOptions: { files: true },
+      answers: {
+        'hubwright/findFiles': () => ({ uris: Object.keys(disk) }),
+        'hubwright/readFile': (params: { uri: string }) => ({ text: disk[params.uri] ?? null }),
+      },
+    });
+    // One of four bearings becomes one with shields, in an editor only.
+    await client.open(`${folder}/a.hub.yaml`, hubWith(['6803-2RS', '6803-2Z']));
+    const order = await client.ask<{ files: number; markdown: string }>('hubwright/order', {});
+    expect(order.files).toBe(3);
+    expect(order.markdown).toContain('| 61803-2RS | rubbing seals, clearance N | 3 | 1 | 2 |');
+    expect(order.markdown).toMatch(/\| 61803-2Z \| shields, clearance N[^|]*\| 1 \| 0 \| 1 \|/);
+    expect(order.markdown).toContain('not all read: below/broken.hub.yaml');
+  });
+
+  test('a workspace without hubs has nothing to order', async () => {
+    const client = await start({});
+    expect(await client.ask('hubwright/order', {})).toBeNull();
+  });
+
   test('files are read through a client that offers it, and findings of closed files are shown when asked for', async () => {
     const folder = 'memory:///saltmarsh';
     const disk: Record<string, string> = {

@@ -156,7 +156,7 @@ export const editorTests: readonly EditorTest[] = [
     'the commands are there',
     async () => {
       const all = await vscode.commands.getCommands(true);
-      for (const name of ['openPreview', 'checkWorkspace', 'newHub', 'explainFinding']) {
+      for (const name of ['openPreview', 'checkWorkspace', 'newHub', 'writeOrder', 'explainFinding']) {
         equal([name, all.includes(`hubwright.${name}`)], [name, true]);
       }
     },
