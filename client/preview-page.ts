@@ -28,7 +28,7 @@ export function previewPage(webview: vscode.Webview, extension: vscode.Uri): str
 <figure id="drawing" tabindex="0" aria-label="Section drawing. Plus and minus zoom, zero fits, arrow keys move, Tab goes from part to part, Enter shows a part in the text."></figure>
 <p id="empty" hidden></p>
 <section id="found" aria-labelledby="found-title" hidden><h2 id="found-title">Findings</h2><ol id="findings"></ol></section>
-<section id="more" aria-label="Spokes and tensions" hidden></section>
+<div id="more" hidden></div>
 <section id="felt" aria-labelledby="felt-title" hidden><h2 id="felt-title">Play and load</h2>
 <div id="conditions" role="group" aria-label="Temperature and clamp">
   <label>Temperature <input type="range" id="temperature" min="-30" max="80" step="1" value="20"></label><output id="temperature-said" for="temperature">20 °C</output>

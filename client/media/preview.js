@@ -222,6 +222,7 @@
     drawing.setAttribute('width', `${kept * Math.max(figure.clientWidth, width * leastScale)}`);
     drawing.removeAttribute('height');
     drawing.setAttribute('preserveAspectRatio', height ? 'xMidYMin meet' : 'none');
+    figure.classList.toggle('larger', 1 < kept);
     remember({ zoom: kept });
   }
 
