@@ -19,8 +19,9 @@ export function isWheelFile(path: string): boolean {
   return /\.wheel\.ya?ml$/i.test(path);
 }
 
-/** Reads the one wheel file a command is about, and the hub it names. */
-export function readOneWheel(path: string, cwd: string): ReadHub {
+/** Reads the one wheel file a command is about, and the hub it names; a `variant` asked for beside it is refused. */
+export function readOneWheel(path: string, cwd: string, variant: string | null = null): ReadHub {
+  if (variant !== null) return { message: 'a wheel file names the variant of its hub itself' };
   return readOne(path, cwd, 'wheel');
 }
 

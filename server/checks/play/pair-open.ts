@@ -4,39 +4,7 @@ import { setValue } from '../../spec/edit.ts';
 import type { Fix } from '../../spec/problem.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
-
-const angular = (back: 'left' | 'right'): string => `hub: Pratincole front
-position: front
-width: 100 ±0.3
-clamp: 5 kN
-axle: { material: aluminium 7075, diameter: 17 h6, bore: 12.1 }
-shell:
-  material: aluminium 6061
-  outside: 38
-  through: 26
-  between-shoulders: 50 ±0.01
-  seats:
-    left: { bore: 30 N7, depth: 7.1 ±0.02, shoulder-bore: 27 }
-    right: { bore: 30 N7, depth: 7.1 ±0.02, shoulder-bore: 27 }
-stack:
-  - end-cap: left
-    length: 18.05 ±0.02
-  - bearing: left
-    code: 71903C
-    seat: shell.left
-    back-face: right
-  - spacer: centre
-    length: 50.03 ±0.01
-    inside: 17.1
-    outside: 21
-    material: aluminium 6061
-  - bearing: right
-    code: 71903C
-    seat: shell.right
-    back-face: ${back}
-  - end-cap: right
-    length: 18.05 ±0.02
-`;
+import { angularPageHub } from './angular-page-hub.ts';
 
 /** Two angular-contact bearings that carry the same way. */
 export const pairOpen: Check = {
@@ -46,8 +14,8 @@ export const pairOpen: Check = {
   summary: 'Both angular-contact bearings carry the same way, so that nothing stops the hub the other way.',
   page: {
     why: 'An angular-contact bearing carries along the axle one way only. Two of them make a pair when they face each other or stand back to back; with both turned alike the shell can slide off its balls the other way, and the wheel has no axial location at all.',
-    bad: angular('right'),
-    good: angular('left'),
+    bad: angularPageHub('50.03', '18.05', 'right'),
+    good: angularPageHub('50.03', '18.05', 'left'),
     sources: [
       'arrangements of paired angular-contact bearings: back to back, face to face, tandem (bearing makers’ catalogues)',
     ],

@@ -2,43 +2,11 @@ import type { Analysis, VariantAnalysis } from '../../analysis/analyze.ts';
 import { force, plain } from '../../engine/base/figures.ts';
 import type { Check, Draft } from '../check.ts';
 import { eachVariant } from '../each-variant.ts';
+import { angularPageHub } from './angular-page-hub.ts';
 import { isDeepGroove, locatedPairs } from './located-pair.ts';
 import { placeOfPlay } from './place-of-play.ts';
 import { doubtedLengths, playChanges, playFixes, sayPlayChange } from './play-fixes.ts';
 import { between, isDented, playData, relatedPlay, sayLoad, staticShare } from './play-talk.ts';
-
-const angular = (spacer: string): string => `hub: Pratincole front
-position: front
-width: 100 ±0.3
-clamp: 5 kN
-axle: { material: aluminium 7075, diameter: 17 h6, bore: 12.1 }
-shell:
-  material: aluminium 6061
-  outside: 38
-  through: 26
-  between-shoulders: 50 ±0.01
-  seats:
-    left: { bore: 30 N7, depth: 7.1 ±0.02, shoulder-bore: 27 }
-    right: { bore: 30 N7, depth: 7.1 ±0.02, shoulder-bore: 27 }
-stack:
-  - end-cap: left
-    length: 18.07 ±0.02
-  - bearing: left
-    code: 71903C
-    seat: shell.left
-    back-face: right
-  - spacer: centre
-    length: ${spacer} ±0.01
-    inside: 17.1
-    outside: 21
-    material: aluminium 6061
-  - bearing: right
-    code: 71903C
-    seat: shell.right
-    back-face: left
-  - end-cap: right
-    length: 18.07 ±0.02
-`;
 
 /** An angular-contact pair is pressed together harder than it should be. */
 export const preloadHigh: Check = {
@@ -48,8 +16,8 @@ export const preloadHigh: Check = {
   summary: 'An angular-contact pair is pressed together harder than a light preload.',
   page: {
     why: 'Angular-contact bearings may carry a light preload, which takes their play and makes them stiff. A spacer a few hundredths off turns that into kilonewtons: the wheel turns hard, the grease is squeezed out and the grooves wear. The length to write leaves the pair just free, or hardly touching, once it is clamped.',
-    bad: angular('49.99'),
-    good: angular('50.04'),
+    bad: angularPageHub('49.99', '18.07', 'left'),
+    good: angularPageHub('50.04', '18.07', 'left'),
     sources: [
       'common practice: light preload only for angular-contact bearings in hubs',
       'from memory: heavy preloads of makers’ sets come to some 5 % of the static rating',

@@ -76,9 +76,7 @@ function drawnWheel(
   json: boolean,
   cwd: string,
 ): Outcome {
-  if (variant !== null)
-    return misused('a wheel file names the variant of its hub itself', json, { file: path });
-  const read = readOneWheel(path, cwd);
+  const read = readOneWheel(path, cwd, variant);
   if ('message' in read) return misused(read.message, json, { file: path });
   const drawn = wheelDrawing(read.snapshot, { standalone: true });
   const title = wheelTitle(read.snapshot);

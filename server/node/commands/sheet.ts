@@ -70,9 +70,7 @@ function ofWheel(
   json: boolean,
   cwd: string,
 ): Outcome {
-  if (variant !== null)
-    return misused('a wheel file names the variant of its hub itself', json, { file: path });
-  const read = readOneWheel(path, cwd);
+  const read = readOneWheel(path, cwd, variant);
   if ('message' in read) return misused(read.message, json, { file: path });
   const made = buildSheet(read.snapshot);
   if (!made) return misused(`${path}: no wheel could be read`, json, { file: path });

@@ -1,7 +1,8 @@
 import type { WheelAnalysis } from '../../analysis/wheel/analyze-wheel.ts';
-import { millimetres, plain, signed } from '../../engine/base/figures.ts';
+import { plain } from '../../engine/base/figures.ts';
 import type { Snapshot } from '../../workspace/workspace.ts';
 import { sayTension } from '../wheel/say-tension.ts';
+import { spokeCells } from '../wheel/spoke-cells.ts';
 import { wheelDrawing, wheelTitle } from '../wheel/wheel-drawing.ts';
 import { buildPractice } from './build-practice.ts';
 import { lacingSteps } from './lacing-steps.ts';
@@ -115,18 +116,7 @@ function partsOf({ document }: Snapshot, wheel: WheelAnalysis): SheetTable {
 function lengthsOf({ groups }: WheelAnalysis): SheetTable {
   return {
     titles: ['Spokes', 'Count', 'At tension', 'Length', 'End in the slot', 'Engaged'],
-    rows: groups.map(({ side, head, direction, count, fit }) => [
-      `${side}, ${head.replace('-', ' ')}${direction === 'both' ? '' : `, ${direction}`}`,
-      String(count),
-      ...(fit
-        ? [
-            millimetres(fit.length.corrected, 1),
-            `${plain(fit.length.chosen)} mm${fit.length.written ? '' : ' proposed'}`,
-            `${signed(fit.nipple.end, 1)} mm`,
-            millimetres(fit.nipple.engagement, 1),
-          ]
-        : ['not known', '', '', '']),
-    ]),
+    rows: groups.map(spokeCells),
   };
 }
 

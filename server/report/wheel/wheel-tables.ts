@@ -1,8 +1,8 @@
 import type { WheelAnalysis } from '../../analysis/wheel/analyze-wheel.ts';
-import { millimetres, plain, signed } from '../../engine/base/figures.ts';
 import type { SpecPath } from '../../spec/place.ts';
 import type { Gravity } from '../loop-table.ts';
 import { sayTension } from './say-tension.ts';
+import { spokeCells } from './spoke-cells.ts';
 
 /** A table of the wheel for a page; each row leads to its place in the text. */
 export interface WheelTable {
@@ -24,22 +24,14 @@ function lengths({ groups }: WheelAnalysis): WheelTable {
   return {
     title: 'Spokes',
     titles: ['Group', 'Count', 'At tension', 'Length', 'End in the slot', 'Engaged'],
-    rows: groups.map(({ side, head, direction, count, fit }) => ({
-      cells: [
-        `${side}, ${head.replace('-', ' ')}${direction === 'both' ? '' : `, ${direction}`}`,
-        String(count),
-        ...(fit
-          ? [
-              millimetres(fit.length.corrected, 1),
-              `${plain(fit.length.chosen)} mm${fit.length.written ? '' : ' proposed'}`,
-              `${signed(fit.nipple.end, 1)} mm`,
-              millimetres(fit.nipple.engagement, 1),
-            ]
-          : ['not known', '', '', '']),
-      ],
-      gravity: fit && (fit.nipple.end < fit.band.lo || fit.band.hi < fit.nipple.end) ? 'warning' : null,
-      path: fit?.length.written?.path ?? ['spokes', side],
-    })),
+    rows: groups.map((group) => {
+      const { side, fit } = group;
+      return {
+        cells: spokeCells(group),
+        gravity: fit && (fit.nipple.end < fit.band.lo || fit.band.hi < fit.nipple.end) ? 'warning' : null,
+        path: fit?.length.written?.path ?? ['spokes', side],
+      };
+    }),
   };
 }
 
